@@ -1,0 +1,22 @@
+package plantair.equipment;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.EntityGraph;
+import plantair.register.Records;
+
+/** The register of pipe pieces. */
+public interface PipePieces extends Records<PipePiece> {
+
+    @EntityGraph(attributePaths = "site")
+    Optional<PipePiece> findWithSiteById(long id);
+
+    @EntityGraph(attributePaths = "site")
+    Page<PipePiece> findAllByOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(Pageable page);
+
+    List<PipePiece> findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(long siteId);
+
+    Optional<PipePiece> findBySiteIdAndFactsTagIgnoreCase(long siteId, String tag);
+}

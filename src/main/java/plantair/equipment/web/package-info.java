@@ -1,0 +1,5 @@
+/** Pages of the registers. */
+@NullMarked
+package plantair.equipment.web;
+
+import org.jspecify.annotations.NullMarked;

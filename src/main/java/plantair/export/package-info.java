@@ -1,0 +1,7 @@
+/** Everything out as CSV. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "site", "equipment", "testrecord", "web"})
+package plantair.export;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,7 @@
+/** What a machine has delivered over the years: plant overview and compressor page. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "trend", "site", "equipment", "testrecord", "web"})
+package plantair.history;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

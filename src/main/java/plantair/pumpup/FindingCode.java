@@ -1,0 +1,54 @@
+package plantair.pumpup;
+
+/** The findings of the pump-up method. Catalogue with wording and reason: docs/findings.md. */
+public enum FindingCode {
+    /** A run went above the lowest MAWP. */
+    ABOVE_MAWP(Severity.HAZARD),
+    /** Runs rise or fall steadily beyond their uncertainty and are not averaged (M19). */
+    RUNS_DRIFT(Severity.STOP),
+    /** A run shows no air delivered. */
+    NO_DELIVERY(Severity.STOP),
+    /** Runs scatter more than a good test does. */
+    RUNS_SCATTER(Severity.CAUTION),
+    /** Fewer than three runs. */
+    FEW_RUNS(Severity.CAUTION),
+    /** A run shorter than 30 s. */
+    SHORT_RUN(Severity.CAUTION),
+    /** The band starts too low to tell the flow at working pressure (M12). */
+    LOW_START(Severity.CAUTION),
+    /** Receiver air not measured: the hand figure is an upper bound (M9). */
+    AIR_NOT_MEASURED(Severity.CAUTION),
+    /** How far the hand figure is from the full one, because of air temperature, humidity and compressibility. */
+    HAND_DIFFERS(Severity.NOTE),
+    /** Humidity was not read. */
+    HUMIDITY_ASSUMED(Severity.NOTE),
+    /** The barometer is further from what the site leads to expect than weather goes; perhaps reduced to sea level. */
+    BAROMETER_SUSPECT(Severity.CAUTION),
+    /** Station pressure from elevation, not read. */
+    BAROMETER_FROM_ELEVATION(Severity.NOTE),
+    /** More than the maker claims: check before believing. */
+    ABOVE_RATING(Severity.CAUTION),
+    /** No rating to compare with. */
+    RATING_MISSING(Severity.NOTE),
+    /** The rating's basis is not known, so no percentage is given (M13). */
+    RATING_BASIS_UNKNOWN(Severity.CAUTION),
+    /** The rating is a displacement, which is no delivery (M13). */
+    RATING_IS_DISPLACEMENT(Severity.CAUTION),
+    /** The rating was extrapolated to the test's pressure (M13). */
+    RATING_EXTRAPOLATED(Severity.CAUTION),
+    /** One rating point only; how far away the test was (M13). */
+    RATING_ONE_POINT(Severity.NOTE),
+    /** The flow was referred to rated speed (M14). */
+    SPEED_REFERRED(Severity.NOTE);
+
+    private final Severity severity;
+
+    FindingCode(Severity severity) {
+        this.severity = severity;
+    }
+
+    /** How much it matters. */
+    public Severity severity() {
+        return severity;
+    }
+}

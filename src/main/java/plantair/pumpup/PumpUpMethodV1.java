@@ -1,0 +1,142 @@
+package plantair.pumpup;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import plantair.quantity.AbsolutePressure;
+import plantair.quantity.Elapsed;
+import plantair.quantity.FlowBasis;
+import plantair.quantity.FlowRate;
+import plantair.quantity.GaugePressure;
+import plantair.quantity.PressureDifference;
+import plantair.quantity.Temperature;
+import plantair.quantity.VesselVolume;
+
+/**
+ * Method PU-1: equations M1, M2, M4 to M9, M11 to M14 and M19 of docs/method.md.
+ *
+ * <p>Not in it: a leak of the test volume (M10), which PU-1 takes as zero, and the loss over the waiting time of a settled
+ * reading.
+ *
+ * <p>Checked by: PumpUpMethodV1ReferenceTests, PumpUpMethodV1LimitTests, WorkedExampleTests.
+ */
+final class PumpUpMethodV1 implements PumpUpMethod {
+
+    static final String VERSION = "PU-1";
+
+    private final Compressibility compressibility;
+
+    PumpUpMethodV1(Compressibility compressibility) {
+        this.compressibility = compressibility;
+    }
+
+    @Override
+    public String version() {
+        return VERSION;
+    }
+
+    @Override
+    public PumpUpResult evaluate(PumpUpReadings readings) {
+        List<RunResult> runs = IntStream.range(0, readings.runs().size())
+                .mapToObj(i -> run(i + 1, readings.runs().get(i), readings))
+                .toList();
+        RunAgreement agreement = RunAgreement.of(readings, runs);
+        FlowRate freeAir = agreement.averaged() ? new FlowRate(agreement.mean()) : null;
+        GaugePressure mid =
+                mean(readings, run -> GaugePressure.mid(run.start(), run.stop()).pascals());
+        Double speedRatio = speedRatio(readings);
+        FlowRate atRatedSpeed = freeAir == null || speedRatio == null ? null : times(freeAir, speedRatio);
+        FlowRate comparable = atRatedSpeed == null ? freeAir : atRatedSpeed;
+        RatingComparison rating =
+                comparable == null ? null : rating(readings, mid, comparable).orElse(null);
+        var result = new PumpUpResult(
+                VERSION,
+                readings.airTemperature(),
+                readings.netVolume(),
+                mid,
+                new PressureDifference(
+                        mean(readings, run -> run.stop().minus(run.start()).pascals())
+                                .pascals()),
+                runs,
+                new FlowRate(runs.stream()
+                        .mapToDouble(run -> run.handMethod().cubicMetresPerSecond())
+                        .average()
+                        .orElseThrow()),
+                freeAir,
+                atRatedSpeed,
+                StatedUncertainty.ofMean(readings, runs, agreement.relativeScatter()),
+                agreement.spread(),
+                freeAir == null ? List.of() : standardFlows(freeAir, readings.intake()),
+                rating,
+                List.of(),
+                List.of());
+        return result.with(ResultFindings.of(readings, result, agreement), Working.of(readings, result));
+    }
+
+    private RunResult run(int number, RunReadings run, PumpUpReadings readings) {
+        Intake intake = readings.intake();
+        VesselVolume volume = readings.netVolume();
+        AirTemperature treatment = readings.airTemperature();
+        boolean settled = treatment == AirTemperature.SETTLED;
+        Temperature startAir = or(treatment == AirTemperature.NOT_MEASURED ? null : run.startAir(), intake);
+        Temperature stopAir =
+                or(settled ? run.settledAir() : treatment == AirTemperature.MEASURED ? run.stopAir() : null, intake);
+        GaugePressure stopPressure = settled && run.settled() != null ? run.settled() : run.stop();
+        ReceiverState start = state(run.start(), startAir, intake);
+        ReceiverState stop = state(stopPressure, stopAir, intake);
+        FlowRate balance = FreeAir.byBalance(volume, run.elapsed(), intake, start, stop);
+        WarmingFactor warming =
+                treatment == AirTemperature.NOT_MEASURED ? ReceiverWarming.factor(volume, run, intake) : null;
+        return new RunResult(
+                number,
+                byHand(run, volume, intake.station()),
+                warming == null ? balance : times(balance, 1 / warming.factor()),
+                start,
+                stop,
+                warming);
+    }
+
+    private static Temperature or(@Nullable Temperature read, Intake intake) {
+        return read == null ? intake.temperature() : read;
+    }
+
+    private ReceiverState state(GaugePressure pressure, Temperature air, Intake intake) {
+        return ReceiverState.of(pressure.above(intake.station()), air, intake, compressibility);
+    }
+
+    private static FlowRate byHand(RunReadings run, VesselVolume volume, AbsolutePressure station) {
+        Elapsed elapsed = run.elapsed();
+        return FreeAir.byHand(volume, run.stop().minus(run.start()), station, elapsed);
+    }
+
+    /** N0/N (M14); null when a speed is not known. */
+    private static @Nullable Double speedRatio(PumpUpReadings readings) {
+        return readings.speed() == null || readings.ratedSpeed() == null
+                ? null
+                : readings.ratedSpeed().perMinute() / readings.speed().perMinute();
+    }
+
+    private static Optional<RatingComparison> rating(PumpUpReadings readings, GaugePressure mid, FlowRate delivered) {
+        return RatingComparison.of(
+                readings.ratingPoints(),
+                mid,
+                basis -> basis == FlowBasis.INTAKE ? delivered : FreeAir.standard(delivered, readings.intake(), basis));
+    }
+
+    private static List<StandardFlow> standardFlows(FlowRate freeAir, Intake intake) {
+        return FlowBasis.standards()
+                .map(basis -> new StandardFlow(basis, FreeAir.standard(freeAir, intake, basis)))
+                .toList();
+    }
+
+    private static GaugePressure mean(PumpUpReadings readings, ToDoubleFunction<RunReadings> pascals) {
+        return new GaugePressure(
+                readings.runs().stream().mapToDouble(pascals).average().orElseThrow());
+    }
+
+    private static FlowRate times(FlowRate flow, double factor) {
+        return new FlowRate(flow.cubicMetresPerSecond() * factor);
+    }
+}

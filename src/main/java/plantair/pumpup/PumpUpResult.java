@@ -1,0 +1,82 @@
+package plantair.pumpup;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plantair.quantity.FlowRate;
+import plantair.quantity.GaugePressure;
+import plantair.quantity.PressureDifference;
+import plantair.quantity.VesselVolume;
+
+/**
+ * What one pump-up test says. Flows are at intake conditions unless a basis stands beside them.
+ *
+ * @param methodVersion the method that made it
+ * @param airTemperature how the receiver air was treated
+ * @param netVolume net gas volume (M2)
+ * @param midPressure the gauge pressure the flow belongs to (M12)
+ * @param band mean rise of the runs
+ * @param runs each run
+ * @param handMethod mean of the hand figures (M1), air temperature ignored
+ * @param freeAir free air delivered; null when the runs are not averaged (M19)
+ * @param atRatedSpeed the same at rated speed (M14); null when a speed is not known or the runs are not averaged
+ * @param uncertainty of {@code freeAir}
+ * @param spread highest less lowest run over the mean (M19)
+ * @param standardFlows on each named reference (M11); empty when the runs are not averaged
+ * @param rating beside the nameplate (M13); null when nothing can be compared
+ * @param findings worst first
+ * @param working every step with its numbers
+ */
+public record PumpUpResult(
+        String methodVersion,
+        AirTemperature airTemperature,
+        VesselVolume netVolume,
+        GaugePressure midPressure,
+        PressureDifference band,
+        List<RunResult> runs,
+        FlowRate handMethod,
+        @Nullable FlowRate freeAir,
+        @Nullable FlowRate atRatedSpeed,
+        Uncertainty uncertainty,
+        double spread,
+        List<StandardFlow> standardFlows,
+        @Nullable RatingComparison rating,
+        List<Finding> findings,
+        List<WorkingStep> working) {
+
+    /** Copies the lists. */
+    public PumpUpResult {
+        runs = List.copyOf(runs);
+        standardFlows = List.copyOf(standardFlows);
+        findings = List.copyOf(findings);
+        working = List.copyOf(working);
+    }
+
+    /** The same without its working, which takes much room and can be made again from the readings. */
+    public PumpUpResult withoutWorking() {
+        return with(findings, List.of());
+    }
+
+    PumpUpResult with(List<Finding> itsFindings, List<WorkingStep> itsWorking) {
+        return new PumpUpResult(
+                methodVersion,
+                airTemperature,
+                netVolume,
+                midPressure,
+                band,
+                runs,
+                handMethod,
+                freeAir,
+                atRatedSpeed,
+                uncertainty,
+                spread,
+                standardFlows,
+                rating,
+                itsFindings,
+                itsWorking);
+    }
+
+    /** The flow for comparison over time: at rated speed when that is known; null when the runs are not averaged. */
+    public @Nullable FlowRate comparableFlow() {
+        return atRatedSpeed == null ? freeAir : atRatedSpeed;
+    }
+}

@@ -1,0 +1,46 @@
+package plantair.pumpup;
+
+import java.util.List;
+import plantair.statistics.Repeats;
+import plantair.statistics.RunDrift;
+
+/**
+ * Whether the runs of one test agree (M19).
+ *
+ * @param mean mean free air delivered, m³/s
+ * @param relativeScatter standard deviation over mean; 0 for a single run
+ * @param spread highest less lowest over mean
+ * @param drift slope over the runs divided by its standard uncertainty; 0 for fewer than three runs
+ * @param delivered true when every run delivered air
+ */
+record RunAgreement(double mean, double relativeScatter, double spread, double drift, boolean delivered) {
+
+    /** Beyond this many standard uncertainties a steady rise or fall is no chance: about one good test in twenty. */
+    private static final double DRIFT_LIMIT = 2;
+
+    static RunAgreement of(PumpUpReadings readings, List<RunResult> runs) {
+        double[] flows = runs.stream()
+                .mapToDouble(run -> run.freeAir().cubicMetresPerSecond())
+                .toArray();
+        boolean delivered = runs.stream().allMatch(run -> run.freeAir().cubicMetresPerSecond() > 0);
+        if (!delivered) {
+            return new RunAgreement(0, 0, 0, 0, false);
+        }
+        double u = readings.runs().stream()
+                .mapToDouble(StatedUncertainty::ofRun)
+                .max()
+                .orElseThrow();
+        double drift = flows.length < 3 ? 0 : RunDrift.score(flows, u);
+        Repeats repeats = Repeats.of(flows);
+        return new RunAgreement(
+                repeats.mean(), repeats.standardDeviation() / repeats.mean(), repeats.relativeSpread(), drift, true);
+    }
+
+    boolean drifts() {
+        return Math.abs(drift) > DRIFT_LIMIT;
+    }
+
+    boolean averaged() {
+        return delivered && !drifts();
+    }
+}

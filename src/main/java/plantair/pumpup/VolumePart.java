@@ -1,0 +1,41 @@
+package plantair.pumpup;
+
+import plantair.quantity.Length;
+import plantair.quantity.VesselVolume;
+
+/**
+ * One piece of the volume between the compressor's check valve and the shut valve.
+ *
+ * @param label how the plant calls it
+ * @param kind whether it adds to the gas volume or takes from it
+ * @param volume its size
+ */
+public record VolumePart(String label, Kind kind, VesselVolume volume) {
+
+    /** What a piece of volume is. */
+    public enum Kind {
+        /** A receiver; adds. */
+        RECEIVER,
+        /** A length of pipe, a cooler, a dryer; adds. */
+        PIPE,
+        /** Liquid water left inside; takes away. */
+        WATER
+    }
+
+    /**
+     * Volume of a length of pipe: π d² L / 4 (M2).
+     *
+     * @throws IllegalArgumentException when a length is below zero
+     */
+    public static VesselVolume ofPipe(Length length, Length bore) {
+        if (bore.metres() < 0) {
+            throw new IllegalArgumentException("bore must not be negative: " + bore);
+        }
+        return new VesselVolume(Math.PI / 4 * bore.metres() * bore.metres() * length.metres());
+    }
+
+    /** The volume with its sign, m³. */
+    double signedM3() {
+        return kind == Kind.WATER ? -volume.cubicMetres() : volume.cubicMetres();
+    }
+}

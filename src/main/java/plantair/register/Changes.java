@@ -1,0 +1,13 @@
+package plantair.register;
+
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.repository.Repository;
+
+/** The changes; they can be added and read, not altered. */
+public interface Changes extends Repository<ChangeRecord, Long> {
+
+    ChangeRecord save(ChangeRecord change);
+
+    Page<ChangeRecord> findAllByOrderByIdDesc(Pageable page);
+}

@@ -1,0 +1,5 @@
+/** The page of changes. */
+@NullMarked
+package plantair.register.web;
+
+import org.jspecify.annotations.NullMarked;

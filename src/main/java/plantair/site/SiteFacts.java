@@ -1,0 +1,52 @@
+package plantair.site;
+
+import jakarta.persistence.Embeddable;
+import java.time.ZoneId;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import plantair.quantity.AbsolutePressure;
+import plantair.quantity.Entered;
+import plantair.quantity.Length;
+import plantair.register.FactLines;
+import plantair.register.Facts;
+
+/**
+ * What the register says of a site.
+ *
+ * @param name how people call it
+ * @param zone id of its time zone
+ * @param elevation above sea level; null when the normal barometer is given instead
+ * @param barometer normal station pressure; null when the elevation is given instead
+ * @param note free text, may be empty
+ */
+@Embeddable
+public record SiteFacts(
+        String name, String zone, @Nullable Entered elevation, @Nullable Entered barometer, String note)
+        implements Facts {
+
+    /** The time zone. */
+    public ZoneId zoneId() {
+        return ZoneId.of(zone);
+    }
+
+    /** The elevation as a quantity. */
+    public Optional<Length> height() {
+        return Optional.ofNullable(elevation).map(Length::of);
+    }
+
+    /** The normal station pressure as a quantity. */
+    public Optional<AbsolutePressure> normalBarometer() {
+        return Optional.ofNullable(barometer).map(AbsolutePressure::of);
+    }
+
+    @Override
+    public String lines() {
+        return new FactLines()
+                .add("name", name)
+                .add("zone", zone)
+                .add("elevation", elevation)
+                .add("normal barometer", barometer)
+                .add("note", note)
+                .toString();
+    }
+}

@@ -1,0 +1,5 @@
+/** Pages of the sites. */
+@NullMarked
+package plantair.site.web;
+
+import org.jspecify.annotations.NullMarked;

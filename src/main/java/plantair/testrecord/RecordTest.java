@@ -1,0 +1,67 @@
+package plantair.testrecord;
+
+import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import plantair.register.ChangeKind;
+import plantair.register.ChangeRecord;
+import plantair.register.Changes;
+import plantair.web.StaleRecord;
+
+/** Records a test, or a correction of one, with its result: all of it or nothing. */
+@Service
+public class RecordTest {
+
+    private final PumpUpTests tests;
+    private final ResultProjection projection;
+    private final Changes changes;
+    private final Clock clock;
+
+    RecordTest(PumpUpTests tests, ResultProjection projection, Changes changes, Clock clock) {
+        this.tests = tests;
+        this.projection = projection;
+        this.changes = changes;
+        this.clock = clock;
+    }
+
+    /** Records a test; the same submission a second time gives the test of the first. */
+    @Transactional
+    public PumpUpTest record(TestDraft draft, String by) {
+        return tests.findBySubmission(draft.submission()).orElseGet(() -> save(draft, by, null));
+    }
+
+    /**
+     * Records a correction. The old test stays as it is.
+     *
+     * @throws StaleRecord when another correction came first
+     */
+    @Transactional
+    public PumpUpTest supersede(PumpUpTest old, TestDraft draft, String reason, String by) {
+        var again = tests.findBySubmission(draft.submission());
+        if (again.isPresent()) {
+            return again.get();
+        }
+        if (tests.findBySupersedesId(old.id()).isPresent()) {
+            throw new StaleRecord();
+        }
+        projection.supersede(old);
+        PumpUpTest test = save(draft, by, new PumpUpTest.Correction(old.id(), reason));
+        changes.save(new ChangeRecord(
+                clock.instant(),
+                by,
+                ChangeKind.TEST,
+                old.id(),
+                "test " + old.id(),
+                "test " + old.id(),
+                "superseded by test " + test.id(),
+                reason));
+        return test;
+    }
+
+    private PumpUpTest save(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {
+        PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, clock.instant(), by, correction));
+        projection.add(test);
+        return test;
+    }
+}

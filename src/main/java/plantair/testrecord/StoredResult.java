@@ -1,0 +1,131 @@
+package plantair.testrecord;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.EmbeddedId;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.NullUnmarked;
+import org.jspecify.annotations.Nullable;
+import plantair.pumpup.PumpUpResult;
+import plantair.pumpup.Severity;
+import plantair.quantity.FlowRate;
+
+/** A result in the projection: derived from a test, rebuildable to the same digits. */
+@Entity
+@Table(name = "pump_up_result")
+@NullUnmarked
+public class StoredResult {
+
+    @EmbeddedId
+    private ResultKey key;
+
+    private long compressorId;
+    private Instant performedAt;
+    private boolean currentRecord;
+
+    @Column(name = "hand_m3_per_s")
+    private double handM3PerS;
+
+    @Column(name = "free_air_m3_per_s")
+    private @Nullable Double freeAirM3PerS;
+
+    @Column(name = "comparable_m3_per_s")
+    private @Nullable Double comparableM3PerS;
+
+    private double relativeRandom;
+    private double relativeShared;
+    private @Nullable Double ratingRatio;
+
+    @Enumerated(EnumType.STRING)
+    private @Nullable Severity severity;
+
+    @Column(length = 200_000)
+    private String detail;
+
+    protected StoredResult() {}
+
+    StoredResult(PumpUpTest test, PumpUpResult result, boolean currentRecord, String detail) {
+        key = new ResultKey(test.id(), result.methodVersion());
+        compressorId = test.compressor().id();
+        performedAt = test.performedAt();
+        this.currentRecord = currentRecord;
+        handM3PerS = result.handMethod().cubicMetresPerSecond();
+        freeAirM3PerS = siOrNull(result.freeAir());
+        comparableM3PerS = siOrNull(result.comparableFlow());
+        relativeRandom = result.uncertainty().random();
+        relativeShared = result.uncertainty().shared();
+        ratingRatio = result.rating() == null ? null : result.rating().ratio();
+        severity = result.findings().isEmpty()
+                ? null
+                : result.findings().get(0).code().severity();
+        this.detail = detail;
+    }
+
+    private static @Nullable Double siOrNull(@Nullable FlowRate flow) {
+        return flow == null ? null : flow.cubicMetresPerSecond();
+    }
+
+    public long testId() {
+        return key.testId();
+    }
+
+    public String methodVersion() {
+        return key.methodVersion();
+    }
+
+    public long compressorId() {
+        return compressorId;
+    }
+
+    public Instant performedAt() {
+        return performedAt;
+    }
+
+    /** False once another test supersedes this one. */
+    public boolean isCurrent() {
+        return currentRecord;
+    }
+
+    public FlowRate handMethod() {
+        return new FlowRate(handM3PerS);
+    }
+
+    /** Free air delivered at intake conditions; empty when the runs were not averaged. */
+    public Optional<FlowRate> freeAir() {
+        return Optional.ofNullable(freeAirM3PerS).map(FlowRate::new);
+    }
+
+    /** Free air delivered, at rated speed when that is known; what is followed over time. */
+    public Optional<FlowRate> comparable() {
+        return Optional.ofNullable(comparableM3PerS).map(FlowRate::new);
+    }
+
+    public double relativeRandom() {
+        return relativeRandom;
+    }
+
+    public double relativeShared() {
+        return relativeShared;
+    }
+
+    public Optional<Double> ratingRatio() {
+        return Optional.ofNullable(ratingRatio);
+    }
+
+    /** The worst severity of its findings; empty when there are none. */
+    public Optional<Severity> severity() {
+        return Optional.ofNullable(severity);
+    }
+
+    String detail() {
+        return detail;
+    }
+
+    void supersede() {
+        currentRecord = false;
+    }
+}

@@ -1,0 +1,46 @@
+package plantair.testrecord;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import plantair.equipment.Compressor;
+import plantair.equipment.RatingEntry;
+import plantair.site.SiteFacts;
+
+/**
+ * A test whose every reading could be understood, not yet recorded.
+ *
+ * @param submission made by the form, so that a form sent twice is one test
+ * @param compressor the machine
+ * @param performedAt when the runs were made
+ * @param zone id of the site's time zone
+ * @param tester who made them
+ * @param conditions what was read once
+ * @param volumes what was pumped up
+ * @param ratings copied from the compressor
+ * @param runs the runs, one or more
+ * @param notes free text, may be empty
+ * @param confirmed codes of unlikely readings that the tester confirmed, may be empty
+ * @param methodVersion the method that makes its result
+ */
+public record TestDraft(
+        UUID submission,
+        Compressor compressor,
+        Instant performedAt,
+        String zone,
+        String tester,
+        TestConditions conditions,
+        List<VolumeCopy> volumes,
+        List<RatingEntry> ratings,
+        List<RunEntry> runs,
+        String notes,
+        String confirmed,
+        String methodVersion) {
+
+    public TestDraft {
+        volumes = List.copyOf(volumes);
+        ratings = List.copyOf(ratings);
+        runs = List.copyOf(runs);
+    }
+}

@@ -1,0 +1,44 @@
+package plantair.testrecord;
+
+import jakarta.persistence.Embeddable;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import org.jspecify.annotations.Nullable;
+import plantair.equipment.PipePiece;
+import plantair.equipment.Receiver;
+import plantair.pumpup.VolumePart;
+import plantair.quantity.Entered;
+
+/**
+ * A receiver or pipe piece as the register had it on the day of the test.
+ *
+ * @param kind receiver or pipe
+ * @param sourceId id in its register
+ * @param label its tag
+ * @param volume its volume; null for a pipe of length and bore
+ * @param length of a pipe
+ * @param bore of a pipe
+ * @param mawp of a receiver; null when not known
+ */
+@Embeddable
+public record VolumeCopy(
+        @Enumerated(EnumType.STRING) VolumePart.Kind kind,
+        long sourceId,
+        String label,
+        @Nullable Entered volume,
+        @Nullable Entered length,
+        @Nullable Entered bore,
+        @Nullable Entered mawp) {
+
+    static VolumeCopy of(Receiver receiver) {
+        var facts = receiver.facts();
+        return new VolumeCopy(
+                VolumePart.Kind.RECEIVER, receiver.id(), facts.tag(), facts.volume(), null, null, facts.mawp());
+    }
+
+    static VolumeCopy of(PipePiece pipe) {
+        var facts = pipe.facts();
+        return new VolumeCopy(
+                VolumePart.Kind.PIPE, pipe.id(), facts.tag(), facts.volume(), facts.length(), facts.bore(), null);
+    }
+}

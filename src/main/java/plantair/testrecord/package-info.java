@@ -1,0 +1,7 @@
+/** Pump-up tests as they were recorded, and the rebuildable projection of their results. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "site", "equipment", "register", "web"})
+package plantair.testrecord;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
