@@ -1,0 +1,51 @@
+package plantair.statistics;
+
+import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
+import org.hipparchus.distribution.continuous.TDistribution;
+
+/**
+ * The factor by which stated uncertainties are multiplied, from pooling them with the observed scatter (T3):
+ *
+ * <p>s² = (ν0 + χ²)/(ν0 + ν) with ν0 + ν degrees of freedom. Guard: when scatter as large as χ² has a probability below
+ * 5 % the statement is not believed, and s² = χ²/ν with ν degrees of freedom.
+ *
+ * <p>Source: ν0 after JCGM 100:2008, G.4.2 (from memory): ν0 ≈ ½ (Δu/u)⁻², so that ν0 = 4 is a stated uncertainty good to
+ * about 35 %. The pooling and the guard are a choice of this program; docs/trend.md tells why.
+ *
+ * <p>Checked by: OutputLineReferenceTests, PooledScatterTests.
+ *
+ * @param s factor on the stated uncertainties, above zero
+ * @param degreesOfFreedom of s, above zero
+ * @param guardFired whether the scatter was larger than the stated uncertainties allow
+ */
+public record PooledScatter(double s, double degreesOfFreedom, boolean guardFired) {
+
+    private static final double IMPROBABLE = 0.05;
+
+    /** @throws IllegalArgumentException when outside the ranges of the parameters */
+    public PooledScatter {
+        Checks.positive(s, "s");
+        Checks.positive(degreesOfFreedom, "degreesOfFreedom");
+    }
+
+    static PooledScatter of(double chiSquare, int nu, double nu0) {
+        Checks.positive(nu0, "nu0");
+        if (nu > 0 && 1 - new ChiSquaredDistribution(nu).cumulativeProbability(chiSquare) < IMPROBABLE) {
+            return new PooledScatter(Math.sqrt(chiSquare / nu), nu, true);
+        }
+        return new PooledScatter(Math.sqrt((nu0 + chiSquare) / (nu0 + nu)), nu0 + nu, false);
+    }
+
+    /**
+     * Half-width of a two-sided interval in standard uncertainties: Student's t.
+     *
+     * @param confidence probability that the interval holds the value, between 0 and 1
+     * @throws IllegalArgumentException when the confidence is outside its range
+     */
+    public double coverageFactor(double confidence) {
+        if (!(confidence > 0 && confidence < 1)) {
+            throw new IllegalArgumentException("confidence must be between 0 and 1: " + confidence);
+        }
+        return new TDistribution(degreesOfFreedom).inverseCumulativeProbability((1 + confidence) / 2);
+    }
+}

@@ -1,0 +1,9 @@
+package plantair.trend;
+
+/**
+ * A test as a part of its baseline (T5).
+ *
+ * @param ratio flow over baseline flow
+ * @param relativeU relative standard uncertainty of the ratio, above zero
+ */
+public record BaselineComparison(double ratio, double relativeU) {}
