@@ -40,6 +40,8 @@ public record CompressorFacts(CompressorPlate plate, List<RatingEntry> ratings) 
         for (RatingEntry rating : ratings) {
             lines.add("rating", rating.flow() + " at " + rating.pressure() + " gauge, " + rating.basis());
         }
-        return lines.add("in service", plate.inService()).add("note", plate.note()).toString();
+        return lines.add("in service", plate.inService())
+                .add("note", plate.note())
+                .toString();
     }
 }

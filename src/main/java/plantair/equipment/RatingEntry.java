@@ -15,4 +15,6 @@ import plantair.quantity.FlowBasis;
  */
 @Embeddable
 public record RatingEntry(
-        Entered pressure, Entered flow, @Enumerated(EnumType.STRING) FlowBasis basis) {}
+        Entered pressure,
+        Entered flow,
+        @Enumerated(EnumType.STRING) FlowBasis basis) {}

@@ -39,7 +39,8 @@ public final class Plausibility {
      * @param stop usual stop pressure; null when there is no earlier test and no rating
      * @param flow usual delivered or rated flow; null when there is neither
      */
-    public record Usual(@Nullable GaugePressure stop, @Nullable FlowRate flow) {}
+    public record Usual(
+            @Nullable GaugePressure stop, @Nullable FlowRate flow) {}
 
     /** Every reading that looks like a slip, in the order of the form. */
     public static List<UnlikelyReading> check(PumpUpReadings readings, Usual usual) {
@@ -93,12 +94,7 @@ public final class Plausibility {
             return false;
         }
         if (limit != null && run.stop().pascals() > limit.pascals()) {
-            add(
-                    Reading.STOP_PRESSURE,
-                    number,
-                    Code.ABOVE_MAWP,
-                    Figure.of("p2", run.stop()),
-                    Figure.of("MAWP", limit));
+            add(Reading.STOP_PRESSURE, number, Code.ABOVE_MAWP, Figure.of("p2", run.stop()), Figure.of("MAWP", limit));
         } else if (stop != null && isFar(ratio, UNUSUAL_PRESSURE)) {
             add(
                     Reading.STOP_PRESSURE,

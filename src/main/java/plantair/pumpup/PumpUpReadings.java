@@ -62,7 +62,8 @@ public record PumpUpReadings(
 
     /** The free air at the intake. */
     public Intake intake() {
-        return new Intake(station.pressure(), intakeTemperature, humidityRead == null ? ASSUMED_HUMIDITY : humidityRead);
+        return new Intake(
+                station.pressure(), intakeTemperature, humidityRead == null ? ASSUMED_HUMIDITY : humidityRead);
     }
 
     /** Net gas volume Σ receivers + Σ pipes − water (M2). */

@@ -13,7 +13,9 @@ import plantair.quantity.Length;
  * @param elevation of the site; null when not known
  */
 public record Station(
-        @Nullable AbsolutePressure read, @Nullable AbsolutePressure usual, @Nullable Length elevation) {
+        @Nullable AbsolutePressure read,
+        @Nullable AbsolutePressure usual,
+        @Nullable Length elevation) {
 
     /** Weather moves a station pressure by about 3 % at most; common practice, no source. */
     private static final double WEATHER = 0.04;

@@ -43,9 +43,9 @@ public class Register<F extends Facts, E extends Registered<F>> {
      */
     @Transactional
     public E revise(long id, int version, F facts, String reason, String by) {
-        E thing = records.findById(id).orElseThrow(NoSuchRecord::new);
+        E thing = records.findById(id).orElseThrow(() -> new NoSuchRecord(kind + " " + id));
         if (thing.version() != version) {
-            throw new StaleRecord();
+            throw new StaleRecord(kind + " " + id);
         }
         String before = thing.facts().lines();
         thing.revise(facts);
@@ -56,7 +56,7 @@ public class Register<F extends Facts, E extends Registered<F>> {
 
     private void write(E thing, @Nullable String before, String reason, String by) {
         F facts = thing.facts();
-        changes.save(new ChangeRecord(
-                clock.instant(), by, kind, thing.id(), facts.name(), before, facts.lines(), reason));
+        changes.save(
+                new ChangeRecord(clock.instant(), by, kind, thing.id(), facts.name(), before, facts.lines(), reason));
     }
 }

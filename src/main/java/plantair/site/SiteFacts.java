@@ -21,8 +21,11 @@ import plantair.register.Facts;
  */
 @Embeddable
 public record SiteFacts(
-        String name, String zone, @Nullable Entered elevation, @Nullable Entered barometer, String note)
-        implements Facts {
+        String name,
+        String zone,
+        @Nullable Entered elevation,
+        @Nullable Entered barometer,
+        String note) implements Facts {
 
     /** The time zone. */
     public ZoneId zoneId() {

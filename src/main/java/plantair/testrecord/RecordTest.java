@@ -43,7 +43,7 @@ public class RecordTest {
             return again.get();
         }
         if (tests.findBySupersedesId(old.id()).isPresent()) {
-            throw new StaleRecord();
+            throw new StaleRecord("test " + old.id());
         }
         projection.supersede(old);
         PumpUpTest test = save(draft, by, new PumpUpTest.Correction(old.id(), reason));

@@ -3,10 +3,8 @@ package plantair.testrecord;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import plantair.equipment.Compressor;
 import plantair.equipment.RatingEntry;
-import plantair.site.SiteFacts;
 
 /**
  * A test whose every reading could be understood, not yet recorded.

@@ -72,7 +72,8 @@ final class TestReadings {
         return copy.volume() != null
                 ? VesselVolume.of(copy.volume())
                 : VolumePart.ofPipe(
-                        Length.of(Objects.requireNonNull(copy.length())), Length.of(Objects.requireNonNull(copy.bore())));
+                        Length.of(Objects.requireNonNull(copy.length())),
+                        Length.of(Objects.requireNonNull(copy.bore())));
     }
 
     private static RunReadings run(RunEntry run) {
@@ -87,8 +88,7 @@ final class TestReadings {
     }
 
     private static RatingPoint rating(RatingEntry rating) {
-        return new RatingPoint(
-                GaugePressure.of(rating.pressure()), FlowRate.of(rating.flow()), rating.basis());
+        return new RatingPoint(GaugePressure.of(rating.pressure()), FlowRate.of(rating.flow()), rating.basis());
     }
 
     private static @Nullable GaugePressure lowestMawp(List<VolumeCopy> volumes) {
