@@ -1,0 +1,167 @@
+package plantair.testing;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** The real application in a JVM of its own, so that a test can kill it as a power switch or an administrator would. */
+public final class AppProcess implements AutoCloseable {
+
+    private static final Pattern READY = Pattern.compile("Plant Air Records is ready: (http://\\S+)/");
+    private static final long PATIENCE_MS = 120_000;
+
+    private final List<String> command;
+    private final Path log;
+    private Process process;
+    private String baseUrl;
+
+    private AppProcess(List<String> command, Path log) {
+        this.command = command;
+        this.log = log;
+        this.process = launch();
+        this.baseUrl = awaitReady();
+    }
+
+    /** Starts on an H2 file in the given directory, with the application's own settings otherwise. */
+    public static AppProcess onH2File(Path directory, String... arguments) {
+        String url = "jdbc:h2:file:" + directory.resolve("plant-air").toAbsolutePath()
+                + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
+                + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+        return start(directory, url, "sa", "", arguments);
+    }
+
+    /** Starts on the PostgreSQL server of this test run; several may run at the same time. */
+    public static AppProcess onPostgres(Path directory, String... arguments) {
+        PostgresServer server = PostgresServer.ofThisRun();
+        return start(directory, server.jdbcUrl(), server.username(), server.password(), arguments);
+    }
+
+    private static AppProcess start(Path directory, String url, String user, String password, String... arguments) {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-Xmx512m",
+                "-cp",
+                classPathWithoutTests(),
+                "plantair.PlantAirApplication",
+                "--server.address=127.0.0.1",
+                "--server.port=0",
+                "--spring.datasource.url=" + url,
+                "--spring.datasource.username=" + user,
+                "--spring.datasource.password=" + password));
+        command.addAll(List.of(arguments));
+        return new AppProcess(List.copyOf(command), directory.resolve("application.log"));
+    }
+
+    /** Ends the process at once (SIGKILL where the system has it): no shutdown hook runs, nothing is flushed. */
+    public void killHard() {
+        process.destroyForcibly();
+        awaitEnd();
+    }
+
+    /** Asks the process to end in good order (SIGTERM where the system has it). */
+    public void stop() {
+        process.destroy();
+        awaitEnd();
+    }
+
+    /** Starts again on the same database; the port may be another one. */
+    public void restart() {
+        killHard();
+        process = launch();
+        baseUrl = awaitReady();
+    }
+
+    /** Address without a slash at the end. */
+    public String baseUrl() {
+        return baseUrl;
+    }
+
+    /** What the application wrote since its last start. */
+    public String log() {
+        try {
+            return Files.exists(log) ? Files.readString(log) : "";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        killHard();
+    }
+
+    private Process launch() {
+        try {
+            Process started = new ProcessBuilder(command)
+                    .directory(log.getParent().toFile())
+                    .redirectErrorStream(true)
+                    .redirectOutput(log.toFile())
+                    .start();
+            Runtime.getRuntime().addShutdownHook(new Thread(started::destroyForcibly));
+            return started;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private String awaitReady() {
+        long deadline = System.nanoTime() + PATIENCE_MS * 1_000_000;
+        while (process.isAlive() && System.nanoTime() < deadline) {
+            Matcher ready = READY.matcher(log());
+            if (ready.find()) {
+                return ready.group(1);
+            }
+            pause();
+        }
+        killHard();
+        throw new AssertionError("The application did not start; it wrote:\n" + log());
+    }
+
+    private void awaitEnd() {
+        try {
+            process.waitFor();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(50);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** The test classes stay out: component scanning would find some of them. */
+    private static String classPathWithoutTests() {
+        String all = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+        Path tests = testClasses();
+        return Arrays.stream(all.split(File.pathSeparator))
+                .filter(entry -> !Path.of(entry).toAbsolutePath().equals(tests))
+                .collect(Collectors.joining(File.pathSeparator));
+    }
+
+    private static Path testClasses() {
+        try {
+            return Path.of(AppProcess.class
+                            .getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toAbsolutePath();
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

@@ -1,0 +1,72 @@
+package plantair.testing;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.boot.test.context.TestComponent;
+import org.springframework.jdbc.core.ConnectionCallback;
+import org.springframework.jdbc.core.JdbcTemplate;
+
+/** The database of the running test; takes part in no transaction of the test. */
+@TestComponent
+public class Database {
+
+    private static final String TABLES = """
+            select table_name from information_schema.tables
+            where table_schema = current_schema and table_type = 'BASE TABLE' and table_name <> 'flyway_schema_history'
+            order by table_name""";
+
+    private final JdbcTemplate jdbc;
+
+    Database(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Empties every table of the application, also those whose triggers forbid it, and restarts the identities. */
+    public void wipe() {
+        List<String> tables = tables();
+        if (tables.isEmpty()) {
+            return;
+        }
+        List<String> statements = isPostgres() ? onPostgres(tables) : onH2(tables);
+        jdbc.execute((ConnectionCallback<int[]>) connection -> runAll(connection, statements));
+    }
+
+    /** All tables of the application, in alphabetical order. */
+    public List<String> tables() {
+        return jdbc.queryForList(TABLES, String.class);
+    }
+
+    public boolean isPostgres() {
+        return Boolean.TRUE.equals(jdbc.execute((ConnectionCallback<Boolean>)
+                connection -> connection.getMetaData().getDatabaseProductName().equals("PostgreSQL")));
+    }
+
+    private static List<String> onPostgres(List<String> tables) {
+        return List.of(
+                "set session_replication_role = replica", // no trigger fires
+                "truncate table " + String.join(", ", quoted(tables)) + " restart identity cascade",
+                "set session_replication_role = origin");
+    }
+
+    private static List<String> onH2(List<String> tables) {
+        List<String> statements = new ArrayList<>(List.of("set referential_integrity false"));
+        quoted(tables).forEach(table -> statements.add("truncate table " + table + " restart identity"));
+        statements.add("set referential_integrity true");
+        return statements;
+    }
+
+    private static List<String> quoted(List<String> names) {
+        return names.stream().map(name -> '"' + name + '"').toList();
+    }
+
+    private static int[] runAll(Connection connection, List<String> statements) throws SQLException {
+        try (var statement = connection.createStatement()) {
+            for (String sql : statements) {
+                statement.addBatch(sql);
+            }
+            return statement.executeBatch();
+        }
+    }
+}
