@@ -33,15 +33,6 @@ public final class Plausibility {
         this.usual = usual;
     }
 
-    /**
-     * What the machine usually shows.
-     *
-     * @param stop usual stop pressure; null when there is no earlier test and no rating
-     * @param flow usual delivered or rated flow; null when there is neither
-     */
-    public record Usual(
-            @Nullable GaugePressure stop, @Nullable FlowRate flow) {}
-
     /** Every reading that looks like a slip, in the order of the form. */
     public static List<UnlikelyReading> check(PumpUpReadings readings, Usual usual) {
         var check = new Plausibility(readings, usual);
@@ -75,6 +66,7 @@ public final class Plausibility {
         if (pressureLooksRight) {
             time(number, run);
         }
+        settled(number, run);
         air(Reading.START_AIR, number, run.startAir());
         air(Reading.STOP_AIR, number, run.stopAir());
         air(Reading.SETTLED_AIR, number, run.settledAir());
@@ -120,6 +112,18 @@ public final class Plausibility {
         if (slip || isFar(ratio, UNUSUAL_TIME)) {
             Code code = slip ? Code.MINUTES_SECONDS_SLIP : Code.TIME_UNUSUAL;
             add(Reading.ELAPSED, number, code, Figure.of("t", run.elapsed()), Figure.of("expected", expected));
+        }
+    }
+
+    private void settled(int number, RunReadings run) {
+        GaugePressure settled = run.settled();
+        if (settled != null && settled.pascals() > run.stop().pascals()) {
+            add(
+                    Reading.SETTLED_PRESSURE,
+                    number,
+                    Code.SETTLED_ABOVE_STOP,
+                    Figure.of("ps", settled),
+                    Figure.of("p2", run.stop()));
         }
     }
 

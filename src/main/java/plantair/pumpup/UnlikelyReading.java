@@ -26,6 +26,8 @@ public record UnlikelyReading(Reading reading, int run, Code code, List<Figure> 
         START_AIR,
         /** Receiver air at the stop. */
         STOP_AIR,
+        /** Pressure after waiting. */
+        SETTLED_PRESSURE,
         /** Receiver air after waiting. */
         SETTLED_AIR,
         /** Barometer. */
@@ -48,6 +50,8 @@ public record UnlikelyReading(Reading reading, int run, Code code, List<Figure> 
         AIR_FAR_FROM_INTAKE,
         /** Further from the site's usual than weather goes: reduced to sea level. */
         BAROMETER_SUSPECT,
+        /** The pressure rose while waiting: something else feeds the receiver. */
+        SETTLED_ABOVE_STOP,
         /** Above the lowest MAWP. */
         ABOVE_MAWP
     }
