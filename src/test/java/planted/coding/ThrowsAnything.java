@@ -1,0 +1,9 @@
+package planted.coding;
+
+/** A generic exception. */
+public class ThrowsAnything {
+
+    void fail() {
+        throw new RuntimeException();
+    }
+}

@@ -1,0 +1,4 @@
+package planted.intrusion.asked;
+
+/** The public face of a module. */
+public class Asked {}

@@ -1,0 +1,4 @@
+package planted.intrusion.asked.inner;
+
+/** Private to its module. */
+public class Inner {}

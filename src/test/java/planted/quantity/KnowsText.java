@@ -1,0 +1,9 @@
+package planted.quantity;
+
+import java.text.DecimalFormat;
+
+/** A pure class that formats text. */
+public class KnowsText {
+
+    DecimalFormat format = new DecimalFormat();
+}
