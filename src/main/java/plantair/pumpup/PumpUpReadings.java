@@ -42,7 +42,7 @@ public record PumpUpReadings(
         volumeParts = List.copyOf(volumeParts);
         runs = List.copyOf(runs);
         ratingPoints = List.copyOf(ratingPoints);
-        if (!(volumeParts.stream().mapToDouble(VolumePart::signedM3).sum() > 0)) {
+        if (!holdsAir(volumeParts)) {
             throw new IllegalArgumentException("net volume must be positive");
         }
         if (runs.isEmpty()) {
@@ -58,6 +58,11 @@ public record PumpUpReadings(
                 throw new IllegalArgumentException("run lacks readings for " + airTemperature);
             }
         }
+    }
+
+    /** True when the parts leave a net gas volume above zero. */
+    public static boolean holdsAir(List<VolumePart> parts) {
+        return parts.stream().mapToDouble(VolumePart::signedM3).sum() > 0;
     }
 
     /** The free air at the intake. */

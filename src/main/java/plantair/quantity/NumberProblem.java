@@ -21,7 +21,7 @@ public enum NumberProblem {
     NOT_A_NUMBER;
 
     private static final Pattern NUMBER = Pattern.compile("-?(\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9})");
-    private static final Pattern LONG_NUMBER = Pattern.compile("-?\\d*\\.?\\d*");
+    private static final Pattern LONG_NUMBER = Pattern.compile("-?\\d*+\\.?\\d*+");
     private static final Pattern EXPONENT_NUMBER = Pattern.compile("[-+]?[\\d.]+[eE][-+]?\\d+");
     private static final Pattern CLOCK = Pattern.compile("\\d{1,4}:[0-5]\\d(\\.\\d{0,3})?");
 

@@ -33,5 +33,7 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     List<PumpUpTest> findByIdGreaterThanOrderById(long id, Limit limit);
 
+    Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);
+
     long count();
 }

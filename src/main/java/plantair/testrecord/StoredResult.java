@@ -7,6 +7,7 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.NullUnmarked;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,7 @@ public class StoredResult {
 
     private long compressorId;
     private Instant performedAt;
+    private LocalDate performedOn;
     private boolean currentRecord;
 
     @Column(name = "hand_m3_per_s")
@@ -38,6 +40,7 @@ public class StoredResult {
 
     private double relativeRandom;
     private double relativeShared;
+    private double relativeCombined;
     private @Nullable Double ratingRatio;
 
     @Enumerated(EnumType.STRING)
@@ -52,12 +55,14 @@ public class StoredResult {
         key = new ResultKey(test.id(), result.methodVersion());
         compressorId = test.compressor().id();
         performedAt = test.performedAt();
+        performedOn = test.performedAt().atZone(test.zone()).toLocalDate();
         this.currentRecord = currentRecord;
         handM3PerS = result.handMethod().cubicMetresPerSecond();
         freeAirM3PerS = siOrNull(result.freeAir());
         comparableM3PerS = siOrNull(result.comparableFlow());
         relativeRandom = result.uncertainty().random();
         relativeShared = result.uncertainty().shared();
+        relativeCombined = result.uncertainty().combined();
         ratingRatio = result.rating() == null ? null : result.rating().ratio();
         severity = result.findings().isEmpty()
                 ? null
@@ -85,6 +90,11 @@ public class StoredResult {
         return performedAt;
     }
 
+    /** The day in the zone of the test. */
+    public LocalDate performedOn() {
+        return performedOn;
+    }
+
     /** False once another test supersedes this one. */
     public boolean isCurrent() {
         return currentRecord;
@@ -110,6 +120,11 @@ public class StoredResult {
 
     public double relativeShared() {
         return relativeShared;
+    }
+
+    /** Of any statement about the absolute flow: random and shared together. */
+    public double relativeCombined() {
+        return relativeCombined;
     }
 
     public Optional<Double> ratingRatio() {

@@ -3,6 +3,7 @@ package plantair.testrecord;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -17,6 +18,9 @@ public interface StoredResults extends Repository<StoredResult, ResultKey> {
     List<StoredResult> findByKeyTestIdIn(Collection<Long> testIds);
 
     List<StoredResult> findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtAscKeyTestIdAsc(long compressorId);
+
+    List<StoredResult> findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtDescKeyTestIdDesc(
+            long compressorId, Limit limit);
 
     List<StoredResult> findByCompressorIdInAndCurrentRecordTrueOrderByPerformedAtAscKeyTestIdAsc(
             Collection<Long> compressorIds);

@@ -41,4 +41,21 @@ public record TestDraft(
         ratings = List.copyOf(ratings);
         runs = List.copyOf(runs);
     }
+
+    /** The same with the codes of what the tester confirmed. */
+    public TestDraft withConfirmed(String codes) {
+        return new TestDraft(
+                submission,
+                compressor,
+                performedAt,
+                zone,
+                tester,
+                conditions,
+                volumes,
+                ratings,
+                runs,
+                notes,
+                codes,
+                methodVersion);
+    }
 }

@@ -59,7 +59,7 @@ final class TestReadings {
                 read(conditions.siteElevation(), Length::of));
     }
 
-    private static List<VolumePart> volumeParts(List<VolumeCopy> volumes, @Nullable Entered water) {
+    static List<VolumePart> volumeParts(List<VolumeCopy> volumes, @Nullable Entered water) {
         List<VolumePart> parts = new ArrayList<>();
         volumes.forEach(copy -> parts.add(new VolumePart(copy.label(), copy.kind(), volume(copy))));
         if (water != null) {

@@ -63,6 +63,11 @@ public enum UnitSet {
         return pressure;
     }
 
+    /** What the local weather station gives. */
+    public PressureUnit barometer() {
+        return this == US ? PressureUnit.IN_HG : PressureUnit.HPA;
+    }
+
     /** Flow of air. */
     public FlowUnit flow() {
         return flow;

@@ -1,0 +1,136 @@
+package plantair.testrecord.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import plantair.equipment.Compressor;
+import plantair.equipment.Compressors;
+import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.PumpUpTests;
+import plantair.testrecord.RecordTest;
+import plantair.testrecord.TestDraft;
+import plantair.testrecord.VolumeCopy;
+import plantair.web.Flash;
+import plantair.web.NoSuchRecord;
+import plantair.web.Person;
+import plantair.web.PersonCookie;
+import plantair.web.UnitSet;
+import plantair.web.Warnings;
+
+/** Records a new pump-up test. */
+@Controller
+class NewTestController {
+
+    private static final String FORM = "tests/form";
+
+    private final Compressors compressors;
+    private final PumpUpTests tests;
+    private final RecordTest record;
+    private final TestFormReader reader;
+    private final TestFormPage page;
+    private final Clock clock;
+
+    NewTestController(
+            Compressors compressors,
+            PumpUpTests tests,
+            RecordTest record,
+            TestFormReader reader,
+            TestFormPage page,
+            Clock clock) {
+        this.compressors = compressors;
+        this.tests = tests;
+        this.record = record;
+        this.reader = reader;
+        this.page = page;
+        this.clock = clock;
+    }
+
+    /** Which machine? */
+    @GetMapping("/tests/new")
+    @Transactional(readOnly = true)
+    public String choose(@RequestParam(required = false) @Nullable Long compressor, Model model) {
+        if (compressor != null) {
+            return "redirect:/compressors/" + compressor + "/tests/new";
+        }
+        model.addAttribute(
+                "machines",
+                compressors.findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc().stream()
+                        .map(machine -> new Machine(
+                                machine.id(), machine.tag(), machine.site().name()))
+                        .toList());
+        return "tests/choose";
+    }
+
+    /** A machine to choose. */
+    record Machine(long id, String tag, String site) {}
+
+    @GetMapping("/compressors/{id}/tests/new")
+    @Transactional(readOnly = true)
+    public String form(@PathVariable long id, UnitSet units, Person person, Model model) {
+        Compressor compressor = find(id);
+        model.addAttribute(
+                "form",
+                TestForm.blank(units, compressor.site().facts().zoneId(), clock, person.name(), lastVolumes(id)));
+        page.fill(model, compressor);
+        return FORM;
+    }
+
+    @PostMapping("/compressors/{id}/tests")
+    @Transactional
+    public String save(
+            @PathVariable long id,
+            @ModelAttribute("form") TestForm form,
+            BindingResult errors,
+            @RequestParam(defaultValue = "save") String action,
+            UnitSet units,
+            Model model,
+            RedirectAttributes redirect,
+            HttpServletResponse response) {
+        Compressor compressor = find(id);
+        if (action.equals("add-run")) {
+            form.addRun(units);
+            page.fill(model, compressor);
+            return FORM;
+        }
+        Optional<TestDraft> draft = reader.read(form, compressor, errors);
+        if (draft.isPresent()) {
+            Warnings warnings = page.warnings(form, draft.get(), Optional.empty(), units);
+            if (warnings.confirmedBy(form.getConfirmed())) {
+                String by = form.getRecordedBy().isBlank()
+                        ? draft.get().tester()
+                        : form.getRecordedBy().strip();
+                PumpUpTest test = record.record(draft.get().withConfirmed(form.getConfirmed()), by);
+                PersonCookie.remember(response, by);
+                Flash.say(redirect, "test.saved");
+                return "redirect:/tests/" + test.id();
+            }
+            model.addAttribute("warnings", warnings);
+        }
+        response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        page.fill(model, compressor);
+        return FORM;
+    }
+
+    private Compressor find(long id) {
+        return compressors.findWithSiteById(id).orElseThrow(() -> new NoSuchRecord("compressor " + id));
+    }
+
+    private List<VolumeCopy> lastVolumes(long compressorId) {
+        return tests.findFirstByCompressorIdOrderByPerformedAtDescIdDesc(compressorId)
+                .map(PumpUpTest::volumes)
+                .orElse(List.of());
+    }
+}

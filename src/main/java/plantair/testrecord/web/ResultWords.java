@@ -1,0 +1,124 @@
+package plantair.testrecord.web;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+import plantair.pumpup.Finding;
+import plantair.pumpup.PumpUpResult;
+import plantair.pumpup.RatingComparison;
+import plantair.pumpup.RunResult;
+import plantair.pumpup.Severity;
+import plantair.quantity.Entered;
+import plantair.quantity.FlowRate;
+import plantair.testrecord.RunEntry;
+import plantair.web.QuantityFormat;
+import plantair.web.Status;
+import plantair.web.UnitSet;
+
+/**
+ * Puts a result into words and numbers of a person's units. Computes nothing.
+ *
+ * @param units the person's units
+ * @param messages the words
+ * @param locale the language
+ */
+record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
+
+    QuantityFormat format() {
+        return QuantityFormat.of(units);
+    }
+
+    String say(String key, @Nullable Object... args) {
+        return messages.getMessage(key, args, locale);
+    }
+
+    TestView.Headline headline(PumpUpResult result, String ofBaseline, @Nullable Long baselineId, String baselineDate) {
+        double u = result.uncertainty().combined();
+        RatingComparison rating = result.rating();
+        return new TestView.Headline(
+                flow(result.freeAir(), u),
+                format().gauge(result.midPressure()),
+                format().flow(result.handMethod()),
+                flow(result.atRatedSpeed(), u),
+                rating == null ? "" : format().percent(rating.ratio(), rating.ratio() * u),
+                rating == null
+                        ? ""
+                        : say(
+                                "test.ratingText",
+                                format().flow(rating.expected()),
+                                say("basis." + rating.basis()),
+                                say("reach." + rating.reach())),
+                ofBaseline,
+                baselineId,
+                baselineDate,
+                format().percent(result.spread()));
+    }
+
+    private String flow(@Nullable FlowRate flow, double relativeU) {
+        return flow == null ? "" : format().flow(flow, relativeU);
+    }
+
+    List<TestView.Run> runs(List<RunEntry> typed, PumpUpResult result) {
+        return IntStream.range(0, typed.size())
+                .mapToObj(i -> run(typed.get(i), result.runs().get(i)))
+                .toList();
+    }
+
+    private TestView.Run run(RunEntry typed, RunResult result) {
+        return new TestView.Run(
+                result.run(),
+                text(typed.startPressure()),
+                text(typed.stopPressure()),
+                text(typed.elapsed()),
+                text(typed.startAir()),
+                text(typed.stopAir()),
+                text(typed.settledPressure()),
+                text(typed.settledAir()),
+                text(typed.settledWait()),
+                format().flow(result.handMethod()),
+                format().flow(result.freeAir()));
+    }
+
+    private static String text(@Nullable Entered entered) {
+        return entered == null ? "" : entered.toString();
+    }
+
+    List<TestView.Pair> standardFlows(PumpUpResult result) {
+        return result.standardFlows().stream()
+                .map(standard -> new TestView.Pair(
+                        say("basis." + standard.basis()),
+                        format().flow(standard.flow(), result.uncertainty().combined())))
+                .toList();
+    }
+
+    List<TestView.Component> uncertainty(PumpUpResult result) {
+        return result.uncertainty().components().stream()
+                .map(component -> new TestView.Component(
+                        say("source." + component.source()),
+                        format().percent(component.relative()),
+                        say(component.shared() ? "test.shared" : "test.random")))
+                .toList();
+    }
+
+    List<TestView.FindingView> findings(PumpUpResult result) {
+        return result.findings().stream().map(this::finding).toList();
+    }
+
+    private TestView.FindingView finding(Finding finding) {
+        Severity severity = finding.code().severity();
+        return new TestView.FindingView(
+                new Status(kind(severity), say("severity." + severity)),
+                finding.code().name(),
+                say("finding." + finding.code(), new FigureText(units, format()).all(finding.figures())));
+    }
+
+    static Status.Kind kind(Severity severity) {
+        return switch (severity) {
+            case NOTE -> Status.Kind.NONE;
+            case CAUTION -> Status.Kind.WATCH;
+            case STOP, HAZARD -> Status.Kind.ALARM;
+        };
+    }
+}

@@ -1,0 +1,102 @@
+package plantair.testrecord.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.PumpUpTests;
+import plantair.testrecord.RecordTest;
+import plantair.testrecord.TestDraft;
+import plantair.web.FieldChecks;
+import plantair.web.Flash;
+import plantair.web.NoSuchRecord;
+import plantair.web.Person;
+import plantair.web.PersonCookie;
+import plantair.web.UnitSet;
+import plantair.web.Warnings;
+
+/** Corrects a test by a new one that takes its place; the old one stays readable. */
+@Controller
+class SupersedeController {
+
+    private static final String FORM = "tests/supersede";
+
+    private final PumpUpTests tests;
+    private final RecordTest record;
+    private final TestFormReader reader;
+    private final TestFormPage page;
+
+    SupersedeController(PumpUpTests tests, RecordTest record, TestFormReader reader, TestFormPage page) {
+        this.tests = tests;
+        this.record = record;
+        this.reader = reader;
+        this.page = page;
+    }
+
+    @GetMapping("/tests/{id}/supersede")
+    @Transactional(readOnly = true)
+    public String form(@PathVariable long id, UnitSet units, Person person, Model model) {
+        PumpUpTest test = find(id);
+        Optional<PumpUpTest> later = tests.findBySupersedesId(id);
+        if (later.isPresent()) {
+            return "redirect:/tests/" + later.get().id();
+        }
+        model.addAttribute("form", TestForm.from(test, units, person.name()));
+        return show(model, test);
+    }
+
+    @PostMapping("/tests/{id}/supersede")
+    @Transactional
+    public String save(
+            @PathVariable long id,
+            @ModelAttribute("form") TestForm form,
+            BindingResult errors,
+            @RequestParam(defaultValue = "save") String action,
+            UnitSet units,
+            Model model,
+            RedirectAttributes redirect,
+            HttpServletResponse response) {
+        PumpUpTest old = find(id);
+        if (action.equals("add-run")) {
+            form.addRun(units);
+            return show(model, old);
+        }
+        var checks = new FieldChecks(errors);
+        Optional<String> reason = checks.text("reason", form.getReason(), 1000, true);
+        Optional<String> by = checks.text("recordedBy", form.getRecordedBy(), 120, true);
+        Optional<TestDraft> draft = reader.read(form, old.compressor(), errors);
+        if (draft.isPresent() && reason.isPresent() && by.isPresent()) {
+            Warnings warnings = page.warnings(form, draft.get(), Optional.of(id), units);
+            if (warnings.confirmedBy(form.getConfirmed())) {
+                PumpUpTest test =
+                        record.supersede(old, draft.get().withConfirmed(form.getConfirmed()), reason.get(), by.get());
+                PersonCookie.remember(response, by.get());
+                Flash.say(redirect, "test.superseded");
+                return "redirect:/tests/" + test.id();
+            }
+            model.addAttribute("warnings", warnings);
+        }
+        response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        return show(model, old);
+    }
+
+    private String show(Model model, PumpUpTest old) {
+        page.fill(model, old.compressor());
+        model.addAttribute("oldId", old.id());
+        return FORM;
+    }
+
+    private PumpUpTest find(long id) {
+        return tests.findById(id).orElseThrow(() -> new NoSuchRecord("test " + id));
+    }
+}

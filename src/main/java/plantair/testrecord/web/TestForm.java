@@ -1,0 +1,224 @@
+package plantair.testrecord.web;
+
+import java.time.Clock;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import plantair.pumpup.AirTemperature;
+import plantair.pumpup.VolumePart;
+import plantair.quantity.FixedUnit;
+import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.VolumeCopy;
+import plantair.web.EnteredField;
+import plantair.web.UnitSet;
+
+/** Form bean of a pump-up test; everything is text, so that what was typed always stays. */
+public final class TestForm {
+
+    /** Runs that a new form shows; fewer are a weak test. */
+    private static final int USUAL_RUNS = 3;
+
+    /** More are not taken. */
+    static final int MOST_RUNS = 12;
+
+    private String submission = "";
+    private String date = "";
+    private String time = "";
+    private String tester = "";
+    private String airTemperature = "";
+    private String notes = "";
+    private String confirmed = "";
+    private String recordedBy = "";
+    private String reason = "";
+    private EnteredField barometer = new EnteredField();
+    private EnteredField intakeTemperature = new EnteredField();
+    private EnteredField intakeHumidity = new EnteredField();
+    private EnteredField water = new EnteredField();
+    private EnteredField speed = new EnteredField();
+    private List<String> receivers = new ArrayList<>();
+    private List<String> pipes = new ArrayList<>();
+    private List<RunForm> runs = new ArrayList<>();
+
+    /** A form for a test made just now, with the receivers of the machine's last test. */
+    static TestForm blank(UnitSet units, ZoneId zone, Clock clock, String person, List<VolumeCopy> lastVolumes) {
+        var form = new TestForm();
+        var now = clock.instant().atZone(zone).truncatedTo(ChronoUnit.MINUTES);
+        form.date = now.toLocalDate().toString();
+        form.time = now.toLocalTime().toString();
+        form.tester = person;
+        form.airTemperature = AirTemperature.MEASURED.name();
+        form.conditions(units);
+        form.choose(lastVolumes);
+        for (int i = 0; i < USUAL_RUNS; i++) {
+            form.addRun(units);
+        }
+        return form;
+    }
+
+    /** A form that holds a recorded test, to be corrected. */
+    static TestForm from(PumpUpTest test, UnitSet units, String person) {
+        var form = new TestForm();
+        var at = test.performedAt().atZone(test.zone());
+        form.date = at.toLocalDate().toString();
+        form.time = at.toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString();
+        form.tester = test.tester();
+        form.recordedBy = person;
+        form.airTemperature = test.conditions().airTemperature().name();
+        form.conditions(units);
+        form.intakeTemperature = EnteredField.of(test.conditions().intakeTemperature(), units.temperature());
+        form.intakeHumidity = EnteredField.of(test.conditions().intakeHumidity(), FixedUnit.PERCENT);
+        form.barometer = EnteredField.of(test.conditions().barometer(), units.barometer());
+        form.water = EnteredField.of(test.conditions().water(), units.vessel());
+        form.speed = EnteredField.of(test.conditions().speed(), FixedUnit.RPM);
+        form.notes = test.notes();
+        form.choose(test.volumes());
+        test.runs().forEach(run -> form.runs.add(RunForm.from(run, units)));
+        return form;
+    }
+
+    private void conditions(UnitSet units) {
+        submission = UUID.randomUUID().toString();
+        barometer = EnteredField.blank(units.barometer());
+        intakeTemperature = EnteredField.blank(units.temperature());
+        intakeHumidity = EnteredField.blank(FixedUnit.PERCENT);
+        water = EnteredField.blank(units.vessel());
+        speed = EnteredField.blank(FixedUnit.RPM);
+    }
+
+    private void choose(List<VolumeCopy> volumes) {
+        for (VolumeCopy copy : volumes) {
+            var chosen = copy.kind() == VolumePart.Kind.RECEIVER ? receivers : pipes;
+            chosen.add(String.valueOf(copy.sourceId()));
+        }
+    }
+
+    /** Adds one more run to fill in, as long as there is room. */
+    void addRun(UnitSet units) {
+        if (runs.size() < MOST_RUNS) {
+            runs.add(RunForm.blank(units));
+        }
+    }
+
+    private static String text(@Nullable String typed) {
+        return typed == null ? "" : typed;
+    }
+
+    public String getSubmission() {
+        return submission;
+    }
+
+    public void setSubmission(@Nullable String submission) {
+        this.submission = text(submission);
+    }
+
+    public String getDate() {
+        return date;
+    }
+
+    public void setDate(@Nullable String date) {
+        this.date = text(date);
+    }
+
+    public String getTime() {
+        return time;
+    }
+
+    public void setTime(@Nullable String time) {
+        this.time = text(time);
+    }
+
+    public String getTester() {
+        return tester;
+    }
+
+    public void setTester(@Nullable String tester) {
+        this.tester = text(tester);
+    }
+
+    public String getAirTemperature() {
+        return airTemperature;
+    }
+
+    public void setAirTemperature(@Nullable String airTemperature) {
+        this.airTemperature = text(airTemperature);
+    }
+
+    public String getNotes() {
+        return notes;
+    }
+
+    public void setNotes(@Nullable String notes) {
+        this.notes = text(notes);
+    }
+
+    public String getConfirmed() {
+        return confirmed;
+    }
+
+    public void setConfirmed(@Nullable String confirmed) {
+        this.confirmed = text(confirmed);
+    }
+
+    public String getRecordedBy() {
+        return recordedBy;
+    }
+
+    public void setRecordedBy(@Nullable String recordedBy) {
+        this.recordedBy = text(recordedBy);
+    }
+
+    public String getReason() {
+        return reason;
+    }
+
+    public void setReason(@Nullable String reason) {
+        this.reason = text(reason);
+    }
+
+    public EnteredField getBarometer() {
+        return barometer;
+    }
+
+    public EnteredField getIntakeTemperature() {
+        return intakeTemperature;
+    }
+
+    public EnteredField getIntakeHumidity() {
+        return intakeHumidity;
+    }
+
+    public EnteredField getWater() {
+        return water;
+    }
+
+    public EnteredField getSpeed() {
+        return speed;
+    }
+
+    public List<String> getReceivers() {
+        return receivers;
+    }
+
+    public void setReceivers(@Nullable List<String> receivers) {
+        this.receivers = receivers == null ? new ArrayList<>() : receivers;
+    }
+
+    public List<String> getPipes() {
+        return pipes;
+    }
+
+    public void setPipes(@Nullable List<String> pipes) {
+        this.pipes = pipes == null ? new ArrayList<>() : pipes;
+    }
+
+    public List<RunForm> getRuns() {
+        return runs;
+    }
+
+    public void setRuns(@Nullable List<RunForm> runs) {
+        this.runs = runs == null ? new ArrayList<>() : runs;
+    }
+}

@@ -1,0 +1,95 @@
+package plantair.testrecord.web;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import plantair.equipment.Compressor;
+import plantair.pumpup.AirTemperature;
+import plantair.pumpup.UnlikelyReading;
+import plantair.quantity.FixedUnit;
+import plantair.testrecord.TestDraft;
+import plantair.testrecord.UnlikelyReadings;
+import plantair.web.Choices;
+import plantair.web.QuantityFormat;
+import plantair.web.UnitChoices;
+import plantair.web.UnitSet;
+import plantair.web.Warnings;
+
+/** What the page of a test form needs beside the form: choices, the machine, and what looks unlikely. */
+@Component
+class TestFormPage {
+
+    private final Choices choices;
+    private final VolumeChoices volumes;
+    private final UnlikelyReadings unlikely;
+
+    TestFormPage(Choices choices, VolumeChoices volumes, UnlikelyReadings unlikely) {
+        this.choices = choices;
+        this.volumes = volumes;
+        this.unlikely = unlikely;
+    }
+
+    /** Puts the choice lists into the model. */
+    void fill(Model model, Compressor compressor) {
+        long siteId = compressor.site().id();
+        model.addAttribute("compressorId", compressor.id());
+        model.addAttribute("tag", compressor.tag());
+        model.addAttribute("siteName", compressor.site().name());
+        model.addAttribute("siteId", siteId);
+        model.addAttribute("receiverChoices", volumes.receivers(siteId));
+        model.addAttribute("pipeChoices", volumes.pipes(siteId));
+        model.addAttribute("airChoices", choices.of("air", AirTemperature.class));
+        model.addAttribute("pressures", UnitChoices.pressure());
+        model.addAttribute("barometers", UnitChoices.barometer());
+        model.addAttribute("temperatures", UnitChoices.temperature());
+        model.addAttribute("durations", UnitChoices.duration());
+        model.addAttribute("volumes", UnitChoices.volume());
+        model.addAttribute("percent", UnitChoices.only(FixedUnit.PERCENT));
+        model.addAttribute("rpm", UnitChoices.only(FixedUnit.RPM));
+        model.addAttribute("mostRuns", TestForm.MOST_RUNS);
+    }
+
+    /** What looks unlikely in a draft, beside the fields of its form. */
+    Warnings warnings(TestForm form, TestDraft draft, Optional<Long> superseded, UnitSet units) {
+        var warnings = new Warnings();
+        List<Integer> rows = filledRows(form);
+        for (UnlikelyReading reading : unlikely.in(draft, superseded)) {
+            String path = path(reading, rows);
+            warnings.add(
+                    path,
+                    "unlikely." + reading.code().name(),
+                    new FigureText(units, QuantityFormat.of(units)).all(reading.figures()));
+        }
+        LocalDate day = draft.performedAt()
+                .atZone(draft.compressor().site().facts().zoneId())
+                .toLocalDate();
+        volumes.warn(form, day, warnings);
+        return warnings;
+    }
+
+    /** Blank rows are skipped in a test, so its run n stands in row n of those that are filled. */
+    private static List<Integer> filledRows(TestForm form) {
+        return IntStream.range(0, form.getRuns().size())
+                .filter(row -> row == 0 || !form.getRuns().get(row).isBlank())
+                .boxed()
+                .toList();
+    }
+
+    private static String path(UnlikelyReading reading, List<Integer> rows) {
+        String field = switch (reading.reading()) {
+            case BAROMETER -> "barometer";
+            case INTAKE_TEMPERATURE -> "intakeTemperature";
+            case START_PRESSURE -> "startPressure";
+            case STOP_PRESSURE -> "stopPressure";
+            case ELAPSED -> "elapsed";
+            case START_AIR -> "startAir";
+            case STOP_AIR -> "stopAir";
+            case SETTLED_PRESSURE -> "settledPressure";
+            case SETTLED_AIR -> "settledAir";
+        };
+        return reading.run() == 0 ? field : "runs[" + rows.get(reading.run() - 1) + "]." + field;
+    }
+}

@@ -1,0 +1,88 @@
+package plantair.testrecord.web;
+
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.context.MessageSource;
+import org.springframework.stereotype.Component;
+import plantair.pumpup.PumpUpResult;
+import plantair.testrecord.Baselines;
+import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.PumpUpTests;
+import plantair.testrecord.ResultProjection;
+import plantair.testrecord.StoredResult;
+import plantair.testrecord.StoredResults;
+import plantair.web.UnitSet;
+
+/** Puts together what the page of a test shows. */
+@Component
+class TestViews {
+
+    private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
+    private final PumpUpTests tests;
+    private final StoredResults results;
+    private final ResultProjection projection;
+    private final MessageSource messages;
+
+    TestViews(PumpUpTests tests, StoredResults results, ResultProjection projection, MessageSource messages) {
+        this.tests = tests;
+        this.results = results;
+        this.projection = projection;
+        this.messages = messages;
+    }
+
+    TestView view(PumpUpTest test, UnitSet units, Locale locale) {
+        StoredResult stored = results.findByKeyTestIdAndKeyMethodVersion(test.id(), test.methodVersion())
+                .orElseThrow(() -> new IllegalStateException("test " + test.id() + " has no result yet"));
+        PumpUpResult result = projection.result(stored);
+        var words = new ResultWords(units, messages, locale);
+        return new TestView(
+                test.id(),
+                test.compressor().id(),
+                test.compressor().tag(),
+                test.compressor().site().name(),
+                test.performedAt().atZone(test.zone()).format(LOCAL) + " "
+                        + test.zone().getId(),
+                test.tester(),
+                headline(stored, result, words),
+                ReadingsView.of(test, words),
+                words.runs(test.runs(), result),
+                words.standardFlows(result),
+                words.uncertainty(result),
+                words.findings(result),
+                WorkingView.of(projection.working(test), units, messages, locale),
+                record(test));
+    }
+
+    private TestView.Headline headline(StoredResult stored, PumpUpResult result, ResultWords words) {
+        List<StoredResult> current =
+                results.findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtAscKeyTestIdAsc(stored.compressorId());
+        Optional<StoredResult> baseline = Baselines.of(current);
+        String ofBaseline = Baselines.compare(stored, current)
+                .map(comparison ->
+                        words.format().percent(comparison.ratio(), comparison.ratio() * comparison.relativeU()))
+                .orElse("");
+        return words.headline(
+                result,
+                ofBaseline,
+                baseline.map(StoredResult::testId).orElse(null),
+                baseline.map(test -> test.performedOn().toString()).orElse(""));
+    }
+
+    private TestView.Record record(PumpUpTest test) {
+        Optional<PumpUpTest> later = tests.findBySupersedesId(test.id());
+        return new TestView.Record(
+                test.recordedBy(),
+                test.recordedAt().atZone(ZoneOffset.UTC).format(LOCAL) + " UTC",
+                test.methodVersion(),
+                test.notes(),
+                test.supersedesId(),
+                test.reason(),
+                later.map(PumpUpTest::id).orElse(null),
+                later.map(PumpUpTest::reason).orElse(null),
+                test.confirmed());
+    }
+}

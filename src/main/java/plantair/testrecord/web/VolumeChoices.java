@@ -1,0 +1,94 @@
+package plantair.testrecord.web;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import org.springframework.validation.Errors;
+import plantair.equipment.Compressor;
+import plantair.equipment.PipePiece;
+import plantair.equipment.PipePieces;
+import plantair.equipment.Receiver;
+import plantair.equipment.Receivers;
+import plantair.testrecord.VolumeCopy;
+import plantair.web.Choice;
+import plantair.web.Warnings;
+
+/** The receivers and pipe pieces of a site, as choices of a test form and as copies for a test. */
+@Component
+class VolumeChoices {
+
+    private final Receivers receivers;
+    private final PipePieces pipes;
+
+    VolumeChoices(Receivers receivers, PipePieces pipes) {
+        this.receivers = receivers;
+        this.pipes = pipes;
+    }
+
+    List<Choice> receivers(long siteId) {
+        return receivers.findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(siteId).stream()
+                .map(receiver -> new Choice(
+                        String.valueOf(receiver.id()),
+                        receiver.facts().tag() + ", " + receiver.facts().volume()))
+                .toList();
+    }
+
+    List<Choice> pipes(long siteId) {
+        return pipes.findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(siteId).stream()
+                .map(pipe -> new Choice(String.valueOf(pipe.id()), pipe.facts().tag() + ", " + size(pipe)))
+                .toList();
+    }
+
+    private static String size(PipePiece pipe) {
+        var facts = pipe.facts();
+        return facts.volume() == null
+                ? facts.length() + " of " + facts.bore() + " bore"
+                : facts.volume().toString();
+    }
+
+    /** Copies of what was chosen; what is not of this site is rejected. */
+    List<VolumeCopy> read(TestForm form, Compressor compressor, Errors errors) {
+        List<VolumeCopy> copies = new ArrayList<>();
+        long siteId = compressor.site().id();
+        for (String chosen : form.getReceivers()) {
+            id(chosen)
+                    .flatMap(receivers::findById)
+                    .filter(receiver -> receiver.site().id() == siteId)
+                    .map(found -> VolumeCopy.of(found))
+                    .ifPresentOrElse(copies::add, () -> errors.rejectValue("receivers", "test.receiverElsewhere"));
+        }
+        if (form.getReceivers().isEmpty()) {
+            errors.rejectValue("receivers", "test.noReceiver");
+        }
+        for (String chosen : form.getPipes()) {
+            id(chosen)
+                    .flatMap(pipes::findById)
+                    .filter(pipe -> pipe.site().id() == siteId)
+                    .map(found -> VolumeCopy.of(found))
+                    .ifPresentOrElse(copies::add, () -> errors.rejectValue("pipes", "test.pipeElsewhere"));
+        }
+        return copies;
+    }
+
+    /** Hazards of the chosen receivers, to be confirmed. */
+    void warn(TestForm form, LocalDate day, Warnings warnings) {
+        for (String chosen : form.getReceivers()) {
+            id(chosen).flatMap(receivers::findById).ifPresent(receiver -> warn(receiver, day, warnings));
+        }
+    }
+
+    private static void warn(Receiver receiver, LocalDate day, Warnings warnings) {
+        receiver.facts()
+                .hazards(day)
+                .forEach(hazard -> warnings.add(
+                        "receivers",
+                        "test.hazard." + hazard.name(),
+                        receiver.facts().tag()));
+    }
+
+    private static Optional<Long> id(String typed) {
+        return typed.matches("\\d{1,18}") ? Optional.of(Long.valueOf(typed)) : Optional.empty();
+    }
+}
