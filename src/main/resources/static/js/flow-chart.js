@@ -68,6 +68,7 @@
       marks: marks(all)
     });
     svg.querySelectorAll("style").forEach((style) => style.remove());
+    svg.querySelectorAll("[aria-label]").forEach((group) => group.removeAttribute("aria-label"));
     svg.setAttribute("role", "img");
     return svg;
   }
