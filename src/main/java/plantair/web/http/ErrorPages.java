@@ -1,6 +1,8 @@
 package plantair.web.http;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.InvalidPropertyException;
@@ -49,8 +51,18 @@ final class ErrorPages {
         return page(HttpStatus.BAD_REQUEST, request);
     }
 
+    /** A body that Tomcat cannot take apart: bad encoding, too many parts, too large. */
     @ExceptionHandler
-    ModelAndView other(Exception failure, HttpServletRequest request) {
+    ModelAndView unreadableForm(InvalidParameterException failure, HttpServletRequest request) {
+        return page(HttpStatusCode.valueOf(failure.getErrorCode()), request);
+    }
+
+    /** Once an answer has begun, as in an export, no page can follow: the connection is cut instead. */
+    @ExceptionHandler
+    ModelAndView other(Exception failure, HttpServletRequest request, HttpServletResponse response) throws Exception {
+        if (response.isCommitted()) {
+            throw failure;
+        }
         if (failure instanceof ErrorResponse answer) {
             return page(answer.getStatusCode(), request);
         }
