@@ -30,13 +30,15 @@ public record VolumeCopy(
         @Nullable Entered bore,
         @Nullable Entered mawp) {
 
-    static VolumeCopy of(Receiver receiver) {
+    /** A receiver as it is now. */
+    public static VolumeCopy of(Receiver receiver) {
         var facts = receiver.facts();
         return new VolumeCopy(
                 VolumePart.Kind.RECEIVER, receiver.id(), facts.tag(), facts.volume(), null, null, facts.mawp());
     }
 
-    static VolumeCopy of(PipePiece pipe) {
+    /** A pipe piece as it is now. */
+    public static VolumeCopy of(PipePiece pipe) {
         var facts = pipe.facts();
         return new VolumeCopy(
                 VolumePart.Kind.PIPE, pipe.id(), facts.tag(), facts.volume(), facts.length(), facts.bore(), null);

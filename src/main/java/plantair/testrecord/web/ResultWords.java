@@ -2,6 +2,7 @@ package plantair.testrecord.web;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
@@ -109,12 +110,18 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
     private TestView.FindingView finding(Finding finding) {
         Severity severity = finding.code().severity();
         return new TestView.FindingView(
-                new Status(kind(severity), say("severity." + severity)),
+                status(Optional.of(severity)),
                 finding.code().name(),
                 say("finding." + finding.code(), new FigureText(units, format()).all(finding.figures())));
     }
 
-    static Status.Kind kind(Severity severity) {
+    /** The worst severity as a state. */
+    Status status(Optional<Severity> severity) {
+        return severity.map(worst -> new Status(kind(worst), say("severity." + worst)))
+                .orElseGet(() -> new Status(Status.Kind.GOOD, say("severity.none")));
+    }
+
+    private static Status.Kind kind(Severity severity) {
         return switch (severity) {
             case NOTE -> Status.Kind.NONE;
             case CAUTION -> Status.Kind.WATCH;

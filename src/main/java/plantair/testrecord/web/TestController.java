@@ -42,6 +42,7 @@ class TestController {
             @RequestParam(defaultValue = "1") int page,
             @RequestParam(required = false) @Nullable Long compressor,
             UnitSet units,
+            Locale locale,
             Model model) {
         PageRequest request = PageRequest.of(Math.max(0, page - 1), PAGE_SIZE);
         Page<PumpUpTest> found = compressor == null
@@ -53,10 +54,11 @@ class TestController {
                 .collect(Collectors.toMap(StoredResult::testId, result -> result, (first, other) -> first));
         String href = compressor == null ? "/tests" : "/tests?compressor=" + compressor;
         model.addAttribute("paging", new Paging(href, page, PAGE_SIZE, found.getTotalElements()));
+        var words = views.words(units, locale);
         model.addAttribute(
                 "rows",
                 found.stream()
-                        .map(test -> TestRow.of(test, stored.get(test.id()), units))
+                        .map(test -> TestRow.of(test, stored.get(test.id()), words))
                         .toList());
         return "tests/list";
     }

@@ -1,17 +1,16 @@
 package plantair.testrecord.web;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plantair.pumpup.Severity;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.StoredResult;
-import plantair.web.QuantityFormat;
-import plantair.web.UnitSet;
+import plantair.web.Status;
 
 /**
  * One test in a list.
  *
  * @param flow free air delivered with its uncertainty; empty when the runs were not averaged
- * @param severity worst severity of its findings; null when there are none
+ * @param status worst severity of its findings
  * @param superseded true when another test takes its place
  */
 record TestRow(
@@ -22,11 +21,11 @@ record TestRow(
         String site,
         String tester,
         String flow,
-        @Nullable Severity severity,
+        Status status,
         boolean superseded) {
 
-    static TestRow of(PumpUpTest test, @Nullable StoredResult result, UnitSet units) {
-        var format = QuantityFormat.of(units);
+    static TestRow of(PumpUpTest test, @Nullable StoredResult result, ResultWords words) {
+        var format = words.format();
         String flow = result == null
                 ? ""
                 : result.freeAir()
@@ -40,7 +39,7 @@ record TestRow(
                 test.compressor().site().name(),
                 test.tester(),
                 flow,
-                result == null ? null : result.severity().orElse(null),
+                result == null ? words.status(Optional.empty()) : words.status(result.severity()),
                 result != null && !result.isCurrent());
     }
 }

@@ -21,6 +21,17 @@ record TestView(
         List<WorkingView> working,
         Record record) {
 
+    /** True when a run has a temperature of the receiver air. */
+    boolean hasAir() {
+        return runs.stream()
+                .anyMatch(run -> !run.startAir().isEmpty() || !run.stopAir().isEmpty());
+    }
+
+    /** True when a run has a settled reading. */
+    boolean hasSettled() {
+        return runs.stream().anyMatch(run -> !run.settled().isEmpty());
+    }
+
     /**
      * The result in one look.
      *

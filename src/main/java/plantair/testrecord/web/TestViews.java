@@ -34,11 +34,15 @@ class TestViews {
         this.messages = messages;
     }
 
+    ResultWords words(UnitSet units, Locale locale) {
+        return new ResultWords(units, messages, locale);
+    }
+
     TestView view(PumpUpTest test, UnitSet units, Locale locale) {
         StoredResult stored = results.findByKeyTestIdAndKeyMethodVersion(test.id(), test.methodVersion())
                 .orElseThrow(() -> new IllegalStateException("test " + test.id() + " has no result yet"));
         PumpUpResult result = projection.result(stored);
-        var words = new ResultWords(units, messages, locale);
+        ResultWords words = words(units, locale);
         return new TestView(
                 test.id(),
                 test.compressor().id(),

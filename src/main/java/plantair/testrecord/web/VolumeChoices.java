@@ -56,7 +56,7 @@ class VolumeChoices {
             id(chosen)
                     .flatMap(receivers::findById)
                     .filter(receiver -> receiver.site().id() == siteId)
-                    .map(found -> VolumeCopy.of(found))
+                    .map(VolumeCopy::of)
                     .ifPresentOrElse(copies::add, () -> errors.rejectValue("receivers", "test.receiverElsewhere"));
         }
         if (form.getReceivers().isEmpty()) {
@@ -66,7 +66,7 @@ class VolumeChoices {
             id(chosen)
                     .flatMap(pipes::findById)
                     .filter(pipe -> pipe.site().id() == siteId)
-                    .map(found -> VolumeCopy.of(found))
+                    .map(VolumeCopy::of)
                     .ifPresentOrElse(copies::add, () -> errors.rejectValue("pipes", "test.pipeElsewhere"));
         }
         return copies;
