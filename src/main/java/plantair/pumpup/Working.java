@@ -43,6 +43,8 @@ final class Working {
         Length elevation = readings.station().elevation();
         if (readings.station().isFromElevation() && elevation != null) {
             add("M3", 0, "", Figure.of("h", elevation), Figure.of("Pa", intake.station()));
+        } else {
+            add("M3-read", 0, "", Figure.of("Pa", intake.station()));
         }
         add(
                 "M4",

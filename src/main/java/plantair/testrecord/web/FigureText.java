@@ -26,6 +26,7 @@ record FigureText(UnitSet units, QuantityFormat format) {
 
     private static final int CONTENT_DIGITS = 8;
     private static final int RATIO_DIGITS = 6;
+    private static final int BAROMETER_DIGITS = 4;
 
     /** Every figure, as arguments of a message. */
     Object[] all(List<Figure> figures) {
@@ -36,7 +37,7 @@ record FigureText(UnitSet units, QuantityFormat format) {
         double si = figure.si();
         return switch (figure.kind()) {
             case GAUGE_PRESSURE -> format.gauge(new GaugePressure(si));
-            case ABSOLUTE_PRESSURE -> format.absolute(new AbsolutePressure(si));
+            case ABSOLUTE_PRESSURE -> barometer(new AbsolutePressure(si));
             case PRESSURE_DIFFERENCE -> format.difference(new PressureDifference(si));
             case VESSEL_VOLUME -> format.workingVessel(new VesselVolume(si));
             case FREE_AIR_VOLUME -> format.freeAir(new FreeAirVolume(si));
@@ -59,8 +60,15 @@ record FigureText(UnitSet units, QuantityFormat format) {
             case TEMPERATURE ->
                 Rounded.significant(new Temperature(figure.si()).in(TemperatureUnit.KELVIN), RATIO_DIGITS) + " K";
             case ELAPSED -> format.workingTime(new Elapsed(figure.si()));
+            case ABSOLUTE_PRESSURE -> format.absolute(new AbsolutePressure(figure.si()));
             default -> of(figure);
         };
+    }
+
+    /** Outside the working every absolute pressure is a barometer's. */
+    private String barometer(AbsolutePressure pressure) {
+        return Rounded.significant(pressure.in(units.barometer()), BAROMETER_DIGITS) + " "
+                + units.barometer().symbol();
     }
 
     /** D/(Z T): a pressure for each kelvin. */

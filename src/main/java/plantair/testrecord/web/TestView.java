@@ -22,13 +22,13 @@ record TestView(
         Record record) {
 
     /** True when a run has a temperature of the receiver air. */
-    boolean hasAir() {
+    public boolean hasAir() {
         return runs.stream()
                 .anyMatch(run -> !run.startAir().isEmpty() || !run.stopAir().isEmpty());
     }
 
     /** True when a run has a settled reading. */
-    boolean hasSettled() {
+    public boolean hasSettled() {
         return runs.stream().anyMatch(run -> !run.settled().isEmpty());
     }
 
