@@ -66,6 +66,10 @@ public class Compressor implements Registered<CompressorFacts> {
         return plate.tag();
     }
 
+    public boolean isInService() {
+        return plate.inService();
+    }
+
     @Override
     public CompressorFacts facts() {
         return new CompressorFacts(plate, ratings);

@@ -19,5 +19,8 @@ public interface Compressors extends Records<Compressor> {
     @EntityGraph(attributePaths = "site")
     List<Compressor> findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc();
 
+    @EntityGraph(attributePaths = "site")
+    List<Compressor> findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc();
+
     Optional<Compressor> findBySiteIdAndPlateTagIgnoreCase(long siteId, String tag);
 }

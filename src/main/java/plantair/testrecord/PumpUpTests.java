@@ -1,5 +1,6 @@
 package plantair.testrecord;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
+import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
 /** The recorded tests; they can be added and read, not altered. */
@@ -34,6 +36,17 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     List<PumpUpTest> findByIdGreaterThanOrderById(long id, Limit limit);
 
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);
+    /**
+     * The tests after an id, for reading all in batches; site or compressor 0 stands for all.
+     *
+     * @param from earliest time of the test
+     * @param to latest time of the test
+     */
+    @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    @Query("select t from PumpUpTest t where t.id > :id and (:siteId = 0L or t.compressor.site.id = :siteId)"
+            + " and (:compressorId = 0L or t.compressor.id = :compressorId)"
+            + " and t.performedAt between :from and :to order by t.id")
+    List<PumpUpTest> findNext(long id, long siteId, long compressorId, Instant from, Instant to, Limit limit);
 
     long count();
 }

@@ -1,6 +1,8 @@
 package plantair.testrecord;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
@@ -10,6 +12,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 import plantair.pumpup.PumpUpMethods;
 import plantair.pumpup.PumpUpResult;
 import plantair.pumpup.WorkingStep;
+import plantair.quantity.AbsolutePressure;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -35,6 +38,16 @@ public class ResultProjection {
     /** The whole result as stored, without its working. */
     public PumpUpResult result(StoredResult stored) {
         return json.readValue(stored.detail(), PumpUpResult.class);
+    }
+
+    /** The results of these tests by test id, in one query. */
+    public Map<Long, PumpUpResult> results(Collection<Long> testIds) {
+        return results.ofTests(testIds).stream().collect(Collectors.toMap(StoredResult::testId, this::result));
+    }
+
+    /** The station pressure that the result of a test is based on. */
+    public static AbsolutePressure stationPressure(PumpUpTest test) {
+        return TestReadings.station(test.conditions()).pressure();
     }
 
     /** The working of a test, made by its own method from its readings. */

@@ -1,0 +1,91 @@
+package plantair.export;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import plantair.quantity.Entered;
+
+/**
+ * One column of the file of tests; docs/csv.md lists them all.
+ *
+ * @param header its name
+ * @param description what stands in it
+ * @param value its cell for a run; empty text when there is nothing
+ */
+record TestColumn(String header, String description, Function<TestRun, String> value) {
+
+    /** Words that somebody typed or that hold such words. */
+    static TestColumn text(String header, String description, Function<TestRun, @Nullable String> text) {
+        return new TestColumn(
+                header,
+                description,
+                run -> Optional.ofNullable(text.apply(run)).map(SafeText::of).orElse(""));
+    }
+
+    /** A code, date or count that the program made. */
+    static TestColumn code(String header, String description, Function<TestRun, @Nullable Object> code) {
+        return new TestColumn(
+                header,
+                description,
+                run -> Optional.ofNullable(code.apply(run))
+                        .map(Object::toString)
+                        .orElse(""));
+    }
+
+    /** A number to its last digit, without power of ten. */
+    static TestColumn number(String header, String description, Function<TestRun, @Nullable Double> number) {
+        return new TestColumn(
+                header,
+                description,
+                run -> Optional.ofNullable(number.apply(run))
+                        .map(TestColumn::plain)
+                        .orElse(""));
+    }
+
+    /** A reading as typed in two columns, and in SI in a third. */
+    static <Q> Stream<TestColumn> reading(
+            String header, String description, Function<TestRun, @Nullable Entered> reading, Si<Q> si) {
+        return Stream.concat(
+                typed(header, description, reading),
+                Stream.of(number(header + si.suffix(), description + ", in SI", run -> si.of(reading.apply(run)))));
+    }
+
+    /** A reading as typed in two columns: number and unit. */
+    static Stream<TestColumn> typed(String header, String description, Function<TestRun, @Nullable Entered> reading) {
+        return Stream.of(
+                code(
+                        header,
+                        description + ", as typed",
+                        run -> Optional.ofNullable(reading.apply(run))
+                                .map(Entered::number)
+                                .orElse(null)),
+                code(
+                        header + "_unit",
+                        "unit code of `" + header + "`",
+                        run -> Optional.ofNullable(reading.apply(run))
+                                .map(entered -> entered.unit().code())
+                                .orElse(null)));
+    }
+
+    private static String plain(double number) {
+        return new BigDecimal(Double.toString(number)).toPlainString();
+    }
+
+    /**
+     * How a reading becomes a number in SI.
+     *
+     * @param suffix end of the column's name, such as {@code _pa}
+     * @param quantity the quantity of a reading
+     * @param number its number in SI
+     */
+    record Si<Q>(String suffix, Function<Entered, Q> quantity, ToDoubleFunction<Q> number) {
+
+        @Nullable
+        Double of(@Nullable Entered entered) {
+            return entered == null ? null : number.applyAsDouble(quantity.apply(entered));
+        }
+    }
+}

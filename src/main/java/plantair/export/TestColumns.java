@@ -1,0 +1,15 @@
+package plantair.export;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Every column of the file of tests, in order. */
+final class TestColumns {
+
+    static final List<TestColumn> ALL = Stream.of(
+                    IdentityColumns.all(), ReadingColumns.all(), TestResultColumns.all(), RunResultColumns.all())
+            .flatMap(columns -> columns)
+            .toList();
+
+    private TestColumns() {}
+}

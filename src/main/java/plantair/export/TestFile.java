@@ -1,0 +1,90 @@
+package plantair.export;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.springframework.data.domain.Limit;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionTemplate;
+import plantair.pumpup.PumpUpResult;
+import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.PumpUpTests;
+import plantair.testrecord.ResultProjection;
+
+/** Writes all tests as CSV (RFC 4180), a batch at a time, so that a long history takes no more room than a short one. */
+@Service
+public class TestFile {
+
+    private static final int BATCH = 100;
+    private static final CSVFormat RFC_4180 = CSVFormat.RFC4180
+            .builder()
+            .setHeader(TestColumns.ALL.stream().map(TestColumn::header).toArray(String[]::new))
+            .get();
+
+    private final PumpUpTests tests;
+    private final ResultProjection projection;
+    private final TransactionTemplate reading;
+
+    TestFile(PumpUpTests tests, ResultProjection projection, TransactionTemplate transaction) {
+        this.tests = tests;
+        this.projection = projection;
+        this.reading = new TransactionTemplate(Objects.requireNonNull(transaction.getTransactionManager()));
+        this.reading.setReadOnly(true);
+    }
+
+    /**
+     * Writes header and rows, one a run, in the order of test and run numbers.
+     *
+     * @throws IOException when the reader has gone away
+     */
+    public void write(ExportFilter filter, Appendable out) throws IOException {
+        CSVPrinter printer = new CSVPrinter(out, RFC_4180);
+        long last = 0;
+        boolean more = true;
+        while (more) {
+            long after = last;
+            Batch batch = Objects.requireNonNull(reading.execute(status -> batch(filter, after)));
+            for (List<String> row : batch.rows) {
+                printer.printRecord(row);
+            }
+            printer.flush();
+            last = batch.last;
+            more = batch.size == BATCH;
+        }
+    }
+
+    private record Batch(int size, long last, List<List<String>> rows) {}
+
+    private Batch batch(ExportFilter filter, long after) {
+        List<PumpUpTest> found = tests.findNext(
+                after, filter.siteId(), filter.compressorId(), filter.earliest(), filter.latest(), Limit.of(BATCH));
+        if (found.isEmpty()) {
+            return new Batch(0, after, List.of());
+        }
+        List<Long> ids = found.stream().map(PumpUpTest::id).toList();
+        Map<Long, PumpUpResult> results = projection.results(ids);
+        Map<Long, Long> corrections = tests.findBySupersedesIdIn(ids).stream()
+                .collect(Collectors.toMap(PumpUpTest::supersedesId, PumpUpTest::id));
+        List<List<String>> rows = found.stream()
+                .filter(filter::holds)
+                .flatMap(test -> runs(test, results.get(test.id()), corrections))
+                .map(TestFile::row)
+                .toList();
+        return new Batch(found.size(), ids.get(ids.size() - 1), rows);
+    }
+
+    private static Stream<TestRun> runs(PumpUpTest test, PumpUpResult result, Map<Long, Long> corrections) {
+        return IntStream.rangeClosed(1, test.runs().size())
+                .mapToObj(number -> new TestRun(test, result, corrections.get(test.id()), number));
+    }
+
+    private static List<String> row(TestRun run) {
+        return TestColumns.ALL.stream().map(column -> column.value().apply(run)).toList();
+    }
+}

@@ -1,0 +1,27 @@
+package plantair.export;
+
+import org.jspecify.annotations.Nullable;
+import plantair.pumpup.PumpUpResult;
+import plantair.pumpup.RunResult;
+import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.RunEntry;
+
+/**
+ * A run with its test: one row of the file.
+ *
+ * @param test the test as recorded
+ * @param result what it says, as stored
+ * @param supersededBy the test that took its place; null while it is current
+ * @param number the number of the run, from 1
+ */
+record TestRun(
+        PumpUpTest test, PumpUpResult result, @Nullable Long supersededBy, int number) {
+
+    RunEntry typed() {
+        return test.runs().get(number - 1);
+    }
+
+    RunResult says() {
+        return result.runs().get(number - 1);
+    }
+}

@@ -1,0 +1,104 @@
+package plantair.export.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import plantair.equipment.Compressors;
+import plantair.export.ExportFilter;
+import plantair.export.TestFile;
+import plantair.site.Sites;
+import plantair.web.Choice;
+import plantair.web.FieldChecks;
+
+/** The export page and the file it leads to. */
+@Controller
+final class ExportController {
+
+    /** Tells a spreadsheet that the file is UTF-8. */
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private final TestFile file;
+    private final Sites sites;
+    private final Compressors compressors;
+    private final Clock clock;
+
+    ExportController(TestFile file, Sites sites, Compressors compressors, Clock clock) {
+        this.file = file;
+        this.sites = sites;
+        this.compressors = compressors;
+        this.clock = clock;
+    }
+
+    @GetMapping("/export")
+    String page(@ModelAttribute("form") ExportForm form, BindingResult errors) {
+        return "export/index";
+    }
+
+    /** The file; the page with what is wrong when the choice cannot be read. */
+    @GetMapping("/export/tests.csv")
+    @Nullable
+    String tests(@ModelAttribute("form") ExportForm form, BindingResult errors, HttpServletResponse response)
+            throws IOException {
+        ExportFilter filter = read(form, errors);
+        if (errors.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return "export/index";
+        }
+        response.setContentType("text/csv;charset=UTF-8;header=present");
+        String name = "plant-air-tests-" + LocalDate.now(clock) + ".csv";
+        response.setHeader(
+                HttpHeaders.CONTENT_DISPOSITION,
+                ContentDisposition.attachment().filename(name).build().toString());
+        var out = new BufferedWriter(new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8));
+        out.write(BYTE_ORDER_MARK);
+        file.write(filter, out);
+        out.flush();
+        return null;
+    }
+
+    private ExportFilter read(ExportForm form, BindingResult errors) {
+        var checks = new FieldChecks(errors);
+        long site = checks.id("site", form.getSite(), false).orElse(0L);
+        long compressor = checks.id("compressor", form.getCompressor(), false).orElse(0L);
+        LocalDate from = checks.date("from", form.getFrom(), false).orElse(null);
+        LocalDate to = checks.date("to", form.getTo(), false).orElse(null);
+        if (site != 0 && sites.findById(site).isEmpty()) {
+            errors.rejectValue("site", "choice.unknown", new Object[] {form.getSite()}, null);
+        }
+        if (compressor != 0 && compressors.findById(compressor).isEmpty()) {
+            errors.rejectValue("compressor", "choice.unknown", new Object[] {form.getCompressor()}, null);
+        }
+        if (from != null && to != null && to.isBefore(from)) {
+            errors.rejectValue("to", "export.to.beforeFrom");
+        }
+        return new ExportFilter(site, compressor, from, to);
+    }
+
+    @ModelAttribute("sites")
+    List<Choice> sites() {
+        return sites.findAllByOrderByFactsName().stream()
+                .map(site -> new Choice(String.valueOf(site.id()), site.name()))
+                .toList();
+    }
+
+    @ModelAttribute("compressors")
+    List<Choice> compressors() {
+        return compressors.findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc().stream()
+                .map(machine ->
+                        new Choice(String.valueOf(machine.id()), machine.site().name() + " – " + machine.tag()))
+                .toList();
+    }
+}

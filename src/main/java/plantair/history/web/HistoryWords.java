@@ -1,0 +1,44 @@
+package plantair.history.web;
+
+import java.util.List;
+import org.springframework.stereotype.Component;
+import plantair.pumpup.Finding;
+import plantair.pumpup.PumpUpResult;
+import plantair.pumpup.Severity;
+import plantair.trend.Direction;
+import plantair.web.Choices;
+import plantair.web.Status;
+import plantair.web.Status.Kind;
+
+/** Words and shapes for what a history says. */
+@Component
+final class HistoryWords {
+
+    private final Choices choices;
+
+    HistoryWords(Choices choices) {
+        this.choices = choices;
+    }
+
+    Status direction(Direction direction) {
+        Kind kind = direction == Direction.FALLING || direction == Direction.RISING ? Kind.WATCH : Kind.NONE;
+        return new Status(kind, choices.label("history.direction", direction));
+    }
+
+    /** The worst finding of a test; notes alone are nothing to act on. */
+    Status worstFinding(PumpUpResult result) {
+        List<Finding> findings = result.findings();
+        Severity severity =
+                findings.isEmpty() ? Severity.NOTE : findings.get(0).code().severity();
+        if (severity == Severity.NOTE) {
+            return new Status(Kind.GOOD, choices.label("history.finding", severity));
+        }
+        return new Status(
+                severity == Severity.CAUTION ? Kind.WATCH : Kind.ALARM,
+                choices.label("history.finding", findings.get(0).code()));
+    }
+
+    String label(String prefix, Enum<?> constant) {
+        return choices.label(prefix, constant);
+    }
+}

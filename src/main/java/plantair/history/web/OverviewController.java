@@ -1,0 +1,75 @@
+package plantair.history.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
+import plantair.history.Machines;
+import plantair.history.web.OverviewFilter.Show;
+import plantair.site.Sites;
+import plantair.web.Choice;
+import plantair.web.Choices;
+import plantair.web.FieldChecks;
+import plantair.web.Paging;
+import plantair.web.QuantityFormat;
+import plantair.web.UnitSet;
+
+/** The plant overview: one line a machine. */
+@Controller
+final class OverviewController {
+
+    private static final int SIZE = 25;
+
+    private final Machines machines;
+    private final OverviewRows rows;
+    private final FirstSteps firstSteps;
+    private final Sites sites;
+    private final Choices choices;
+
+    OverviewController(Machines machines, OverviewRows rows, FirstSteps firstSteps, Sites sites, Choices choices) {
+        this.machines = machines;
+        this.rows = rows;
+        this.firstSteps = firstSteps;
+        this.sites = sites;
+        this.choices = choices;
+    }
+
+    @GetMapping("/")
+    String overview(
+            @ModelAttribute("filter") OverviewFilter filter,
+            BindingResult errors,
+            @RequestParam(defaultValue = "1") int page,
+            UnitSet units,
+            Model model,
+            HttpServletResponse response) {
+        var checks = new FieldChecks(errors);
+        long site = checks.id("site", filter.getSite(), false).orElse(0L);
+        Show show = checks.optionalChoice("show", filter.getShow(), Show.class).orElse(Show.IN_SERVICE);
+        if (errors.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        }
+        var found = machines.page(site, show == Show.ALL, page, SIZE);
+        model.addAttribute("rows", rows.of(found, units));
+        model.addAttribute("paging", new Paging("/?site=" + site + "&show=" + show, page, SIZE, found.total()));
+        model.addAttribute("flowUnit", QuantityFormat.of(units).flowUnit());
+        model.addAttribute("steps", firstSteps.steps());
+        return "plant/overview";
+    }
+
+    @ModelAttribute("sites")
+    List<Choice> sites() {
+        return sites.findAllByOrderByFactsName().stream()
+                .map(site -> new Choice(String.valueOf(site.id()), site.name()))
+                .toList();
+    }
+
+    @ModelAttribute("shows")
+    List<Choice> shows() {
+        return choices.of("history.show", Show.class);
+    }
+}

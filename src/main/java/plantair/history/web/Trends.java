@@ -1,0 +1,88 @@
+package plantair.history.web;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import plantair.history.MachineFile;
+import plantair.history.MachineHistory;
+import plantair.history.web.MachineView.PointRow;
+import plantair.history.web.MachineView.TrendView;
+import plantair.pumpup.PumpUpResult;
+import plantair.quantity.FlowRate;
+import plantair.quantity.Rounded;
+import plantair.testrecord.ResultLine;
+import plantair.trend.OutputLine;
+import plantair.trend.YearlyChange;
+import plantair.web.QuantityFormat;
+import plantair.web.UnitSet;
+
+/** From a history to the words and rows of its page. */
+@Component
+final class Trends {
+
+    private final HistoryWords words;
+
+    Trends(HistoryWords words) {
+        this.words = words;
+    }
+
+    TrendView trend(MachineHistory history) {
+        OutputLine line = history.line();
+        Optional<YearlyChange> change = line.yearlyChange();
+        return new TrendView(
+                line.count(),
+                words.direction(line.direction()),
+                "history.explained." + line.direction().name(),
+                change.map(year -> sharp(year.percent(), year) + " ± " + sharp(year.standardUncertainty(), year))
+                        .orElse(null),
+                change.map(year -> sharp(year.lowPercent(), year)).orElse(null),
+                change.map(year -> sharp(year.highPercent(), year)).orElse(null),
+                line.scattersMoreThanStated(),
+                history.baseline()
+                        .map(test -> new MachineView.Baseline(
+                                test.testId(), test.date().toString()))
+                        .orElse(null));
+    }
+
+    private static String sharp(double percent, YearlyChange year) {
+        return year.standardUncertainty() > 0
+                ? Rounded.toUncertainty(percent, year.standardUncertainty())
+                : Rounded.places(percent, 1);
+    }
+
+    List<PointRow> points(MachineFile file, UnitSet units) {
+        MachineHistory history = file.machine().history();
+        OutputLine line = history.line();
+        var rows = new PointRows(words, history, line, QuantityFormat.of(units));
+        List<PointRow> points = new ArrayList<>(history.tests().stream()
+                .map(test -> rows.of(test, file.results().get(test.testId())))
+                .toList());
+        Collections.reverse(points);
+        return points;
+    }
+
+    private record PointRows(HistoryWords words, MachineHistory history, OutputLine line, QuantityFormat format) {
+
+        PointRow of(ResultLine test, PumpUpResult result) {
+            Optional<FlowRate> flow = test.comparable();
+            double combined = result.uncertainty().combined();
+            return new PointRow(
+                    test.testId(),
+                    test.date().toString(),
+                    flow.map(q -> format.flowNumber(q, combined)).orElse(null),
+                    flow.map(q -> format.flowUncertainty(q, test.relativeRandom()))
+                            .orElse(null),
+                    flow.map(q -> format.flowUncertainty(q, combined)).orElse(null),
+                    history.ofBaseline(test)
+                            .map(part -> format.percent(part.ratio(), part.standardUncertainty()))
+                            .orElse(null),
+                    history.isBaseline(test),
+                    flow.flatMap(q -> line.at(test.date()))
+                            .map(q -> format.flowNumber(q, combined))
+                            .orElse(null),
+                    words.worstFinding(result));
+        }
+    }
+}
