@@ -66,6 +66,11 @@ public class Compressor implements Registered<CompressorFacts> {
         return plate.tag();
     }
 
+    /** All but the ratings. */
+    public CompressorPlate plate() {
+        return plate;
+    }
+
     @Override
     public CompressorFacts facts() {
         return new CompressorFacts(plate, ratings);
