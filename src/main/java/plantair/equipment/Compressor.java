@@ -70,6 +70,11 @@ public class Compressor implements Registered<CompressorFacts> {
         return plate.inService();
     }
 
+    /** All but the ratings. */
+    public CompressorPlate plate() {
+        return plate;
+    }
+
     @Override
     public CompressorFacts facts() {
         return new CompressorFacts(plate, ratings);

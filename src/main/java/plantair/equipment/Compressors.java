@@ -10,7 +10,7 @@ import plantair.register.Records;
 /** The register of compressors. */
 public interface Compressors extends Records<Compressor> {
 
-    @EntityGraph(attributePaths = "site")
+    @EntityGraph(attributePaths = {"site", "ratings"})
     Optional<Compressor> findWithSiteById(long id);
 
     @EntityGraph(attributePaths = "site")
@@ -22,5 +22,7 @@ public interface Compressors extends Records<Compressor> {
     @EntityGraph(attributePaths = "site")
     List<Compressor> findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc();
 
-    Optional<Compressor> findBySiteIdAndPlateTagIgnoreCase(long siteId, String tag);
+    List<Compressor> findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(long siteId);
+
+    boolean existsBySiteIdAndPlateTagIgnoreCaseAndIdNot(long siteId, String tag, long id);
 }

@@ -18,5 +18,7 @@ public interface PipePieces extends Records<PipePiece> {
 
     List<PipePiece> findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(long siteId);
 
-    Optional<PipePiece> findBySiteIdAndFactsTagIgnoreCase(long siteId, String tag);
+    List<PipePiece> findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(long siteId);
+
+    boolean existsBySiteIdAndFactsTagIgnoreCaseAndIdNot(long siteId, String tag, long id);
 }

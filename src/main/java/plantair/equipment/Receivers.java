@@ -18,5 +18,7 @@ public interface Receivers extends Records<Receiver> {
 
     List<Receiver> findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(long siteId);
 
-    Optional<Receiver> findBySiteIdAndFactsTagIgnoreCase(long siteId, String tag);
+    List<Receiver> findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(long siteId);
+
+    boolean existsBySiteIdAndFactsTagIgnoreCaseAndIdNot(long siteId, String tag, long id);
 }

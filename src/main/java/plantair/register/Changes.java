@@ -9,5 +9,7 @@ public interface Changes extends Repository<ChangeRecord, Long> {
 
     ChangeRecord save(ChangeRecord change);
 
+    long count();
+
     Page<ChangeRecord> findAllByOrderByIdDesc(Pageable page);
 }

@@ -1,7 +1,6 @@
 package plantair.site;
 
 import java.util.List;
-import java.util.Optional;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import plantair.register.Records;
@@ -13,5 +12,5 @@ public interface Sites extends Records<Site> {
 
     Page<Site> findAllByOrderByFactsName(Pageable page);
 
-    Optional<Site> findByFactsNameIgnoreCase(String name);
+    boolean existsByFactsNameIgnoreCaseAndIdNot(String name, long id);
 }

@@ -1,0 +1,78 @@
+package plantair.register.web;
+
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import plantair.register.ChangeKind;
+import plantair.register.ChangeRecord;
+import plantair.register.FactLines;
+
+/**
+ * One line of the change log.
+ *
+ * @param instant when, for machines
+ * @param when when, for people, UTC
+ * @param by who
+ * @param kind code of what was changed
+ * @param name how people call it
+ * @param href its page
+ * @param isNew whether it was added by this
+ * @param before facts that no longer hold
+ * @param after facts that hold since
+ * @param reason why
+ */
+record ChangeView(
+        String instant,
+        String when,
+        String by,
+        String kind,
+        String name,
+        String href,
+        boolean isNew,
+        List<String> before,
+        List<String> after,
+        String reason) {
+
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss 'UTC'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
+
+    static ChangeView of(ChangeRecord change) {
+        List<String> before = facts(change.beforeText());
+        List<String> after = facts(change.afterText());
+        return new ChangeView(
+                change.changedAt().toString(),
+                WHEN.format(change.changedAt()),
+                change.changedBy(),
+                change.kind().name(),
+                change.objectName(),
+                address(change.kind(), change.objectId()),
+                change.beforeText() == null,
+                less(before, after),
+                less(after, before),
+                change.reason());
+    }
+
+    private static List<String> facts(@Nullable String text) {
+        return text == null ? List.of() : FactLines.split(text);
+    }
+
+    /** What stands in the first list only, each as often as it does so. */
+    private static List<String> less(List<String> facts, List<String> others) {
+        List<String> left = new ArrayList<>(facts);
+        others.forEach(left::remove);
+        return left;
+    }
+
+    private static String address(ChangeKind kind, long id) {
+        return switch (kind) {
+            case SITE -> "/sites/" + id;
+            case COMPRESSOR -> "/compressors/" + id;
+            case RECEIVER -> "/receivers/" + id;
+            case PIPE -> "/pipes/" + id + "/edit";
+            case TEST -> "/tests/" + id;
+        };
+    }
+}
