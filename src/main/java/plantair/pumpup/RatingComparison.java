@@ -3,7 +3,9 @@ package plantair.pumpup;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
@@ -46,14 +48,21 @@ public record RatingComparison(
                 .map(RatingPoint::basis)
                 .filter(basis -> basis == FlowBasis.INTAKE || basis.state().isPresent())
                 .min(Comparator.naturalOrder())
-                .map(basis -> compare(
-                        points.stream()
-                                .filter(point -> point.basis() == basis)
-                                .sorted(Comparator.comparingDouble(
-                                        point -> point.pressure().pascals()))
-                                .toList(),
-                        mid,
-                        measuredOn.apply(basis)));
+                .map(basis -> compare(onBasis(points, basis), mid, measuredOn.apply(basis)));
+    }
+
+    /** The points on a basis by rising pressure; of several at one pressure their mean. */
+    static List<RatingPoint> onBasis(List<RatingPoint> points, FlowBasis basis) {
+        return points.stream()
+                .filter(point -> point.basis() == basis)
+                .collect(Collectors.groupingBy(
+                        point -> point.pressure().pascals(),
+                        TreeMap::new,
+                        Collectors.averagingDouble(point -> point.flow().cubicMetresPerSecond())))
+                .entrySet()
+                .stream()
+                .map(at -> new RatingPoint(new GaugePressure(at.getKey()), new FlowRate(at.getValue()), basis))
+                .toList();
     }
 
     private static RatingComparison compare(List<RatingPoint> points, GaugePressure mid, FlowRate measured) {
