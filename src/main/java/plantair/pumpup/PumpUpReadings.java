@@ -42,7 +42,7 @@ public record PumpUpReadings(
         volumeParts = List.copyOf(volumeParts);
         runs = List.copyOf(runs);
         ratingPoints = List.copyOf(ratingPoints);
-        if (!(volumeParts.stream().mapToDouble(VolumePart::signedM3).sum() > 0)) {
+        if (!(netM3(volumeParts) > 0)) {
             throw new IllegalArgumentException("net volume must be positive");
         }
         if (runs.isEmpty()) {
@@ -66,9 +66,13 @@ public record PumpUpReadings(
                 station.pressure(), intakeTemperature, humidityRead == null ? ASSUMED_HUMIDITY : humidityRead);
     }
 
+    /** Plainly from left to right; how a stream sums depends on the Java version. */
+    private static double netM3(List<VolumePart> parts) {
+        return parts.stream().mapToDouble(VolumePart::signedM3).reduce(0, Double::sum);
+    }
+
     /** Net gas volume Σ receivers + Σ pipes − water (M2). */
     public VesselVolume netVolume() {
-        return new VesselVolume(
-                volumeParts.stream().mapToDouble(VolumePart::signedM3).sum());
+        return new VesselVolume(netM3(volumeParts));
     }
 }

@@ -55,14 +55,19 @@ public record RatingComparison(
     static List<RatingPoint> onBasis(List<RatingPoint> points, FlowBasis basis) {
         return points.stream()
                 .filter(point -> point.basis() == basis)
-                .collect(Collectors.groupingBy(
-                        point -> point.pressure().pascals(),
-                        TreeMap::new,
-                        Collectors.averagingDouble(point -> point.flow().cubicMetresPerSecond())))
-                .entrySet()
+                .collect(Collectors.groupingBy(point -> point.pressure().pascals(), TreeMap::new, Collectors.toList()))
+                .values()
                 .stream()
-                .map(at -> new RatingPoint(new GaugePressure(at.getKey()), new FlowRate(at.getValue()), basis))
+                .map(RatingComparison::mean)
                 .toList();
+    }
+
+    private static RatingPoint mean(List<RatingPoint> atOnePressure) {
+        double sum = atOnePressure.stream()
+                .mapToDouble(point -> point.flow().cubicMetresPerSecond())
+                .reduce(0, Double::sum);
+        RatingPoint first = atOnePressure.get(0);
+        return new RatingPoint(first.pressure(), new FlowRate(sum / atOnePressure.size()), first.basis());
     }
 
     private static RatingComparison compare(List<RatingPoint> points, GaugePressure mid, FlowRate measured) {
