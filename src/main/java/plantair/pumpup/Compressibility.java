@@ -15,7 +15,7 @@ public enum Compressibility {
 
     /**
      * Z = 1 + B(T) P/(R T) with the second virial coefficient of dry air B = 34.9568 − 6687.72/T − 2.10141e6/T² +
-     * 9.24746e7/T³ cm³/mol. Valid 173 to 473 K; the third coefficient, left out, adds less than 0.02 % up to 2 MPa.
+     * 9.24746e7/T³ cm³/mol. Valid 173 to 473 K; the third coefficient, left out, adds 0.02 % at 1 MPa and 0.09 % at 2 MPa.
      * Source: Hyland and Wexler 1983 (coefficients from memory). Checked by: CompressibilityReferenceTests.
      */
     DRY_AIR {

@@ -27,6 +27,7 @@ public final class Plausibility {
     private final PumpUpReadings readings;
     private final Usual usual;
     private final List<UnlikelyReading> found = new ArrayList<>();
+    private boolean intakeLooksRight;
 
     private Plausibility(PumpUpReadings readings, Usual usual) {
         this.readings = readings;
@@ -37,7 +38,7 @@ public final class Plausibility {
     public static List<UnlikelyReading> check(PumpUpReadings readings, Usual usual) {
         var check = new Plausibility(readings, usual);
         check.barometer();
-        check.temperature(
+        check.intakeLooksRight = check.temperature(
                 Reading.INTAKE_TEMPERATURE, 0, readings.intakeTemperature(), COLDEST_INTAKE_K, HOTTEST_INTAKE_K);
         for (int i = 0; i < readings.runs().size(); i++) {
             check.run(i + 1, readings.runs().get(i));
@@ -133,7 +134,7 @@ public final class Plausibility {
         }
         boolean likely = temperature(reading, run, air, COLDEST_RECEIVER_K, HOTTEST_RECEIVER_K);
         double difference = air.kelvin() - readings.intakeTemperature().kelvin();
-        if (likely && Math.abs(difference) > FAR_FROM_INTAKE_K) {
+        if (likely && intakeLooksRight && Math.abs(difference) > FAR_FROM_INTAKE_K) {
             add(
                     reading,
                     run,

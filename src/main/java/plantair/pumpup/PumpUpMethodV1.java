@@ -3,6 +3,7 @@ package plantair.pumpup;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.AbsolutePressure;
@@ -60,10 +61,8 @@ final class PumpUpMethodV1 implements PumpUpMethod {
                         mean(readings, run -> run.stop().minus(run.start()).pascals())
                                 .pascals()),
                 runs,
-                new FlowRate(runs.stream()
-                        .mapToDouble(run -> run.handMethod().cubicMetresPerSecond())
-                        .average()
-                        .orElseThrow()),
+                new FlowRate(
+                        mean(runs.stream().mapToDouble(run -> run.handMethod().cubicMetresPerSecond()), runs.size())),
                 freeAir,
                 atRatedSpeed,
                 StatedUncertainty.ofMean(readings, runs, agreement.relativeScatter()),
@@ -132,8 +131,13 @@ final class PumpUpMethodV1 implements PumpUpMethod {
     }
 
     private static GaugePressure mean(PumpUpReadings readings, ToDoubleFunction<RunReadings> pascals) {
-        return new GaugePressure(
-                readings.runs().stream().mapToDouble(pascals).average().orElseThrow());
+        return new GaugePressure(mean(
+                readings.runs().stream().mapToDouble(pascals), readings.runs().size()));
+    }
+
+    /** Plainly from left to right; how a stream averages depends on the Java version. */
+    private static double mean(DoubleStream values, int count) {
+        return values.reduce(0, Double::sum) / count;
     }
 
     private static FlowRate times(FlowRate flow, double factor) {

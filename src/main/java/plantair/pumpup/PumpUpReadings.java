@@ -62,7 +62,7 @@ public record PumpUpReadings(
 
     /** True when the parts leave a net gas volume above zero. */
     public static boolean holdsAir(List<VolumePart> parts) {
-        return parts.stream().mapToDouble(VolumePart::signedM3).sum() > 0;
+        return netM3(parts) > 0;
     }
 
     /** The free air at the intake. */
@@ -71,9 +71,13 @@ public record PumpUpReadings(
                 station.pressure(), intakeTemperature, humidityRead == null ? ASSUMED_HUMIDITY : humidityRead);
     }
 
+    /** Plainly from left to right; how a stream sums depends on the Java version. */
+    private static double netM3(List<VolumePart> parts) {
+        return parts.stream().mapToDouble(VolumePart::signedM3).reduce(0, Double::sum);
+    }
+
     /** Net gas volume Σ receivers + Σ pipes − water (M2). */
     public VesselVolume netVolume() {
-        return new VesselVolume(
-                volumeParts.stream().mapToDouble(VolumePart::signedM3).sum());
+        return new VesselVolume(netM3(volumeParts));
     }
 }

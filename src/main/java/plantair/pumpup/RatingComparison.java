@@ -3,7 +3,9 @@ package plantair.pumpup;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
@@ -46,14 +48,26 @@ public record RatingComparison(
                 .map(RatingPoint::basis)
                 .filter(basis -> basis == FlowBasis.INTAKE || basis.state().isPresent())
                 .min(Comparator.naturalOrder())
-                .map(basis -> compare(
-                        points.stream()
-                                .filter(point -> point.basis() == basis)
-                                .sorted(Comparator.comparingDouble(
-                                        point -> point.pressure().pascals()))
-                                .toList(),
-                        mid,
-                        measuredOn.apply(basis)));
+                .map(basis -> compare(onBasis(points, basis), mid, measuredOn.apply(basis)));
+    }
+
+    /** The points on a basis by rising pressure; of several at one pressure their mean. */
+    static List<RatingPoint> onBasis(List<RatingPoint> points, FlowBasis basis) {
+        return points.stream()
+                .filter(point -> point.basis() == basis)
+                .collect(Collectors.groupingBy(point -> point.pressure().pascals(), TreeMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(RatingComparison::mean)
+                .toList();
+    }
+
+    private static RatingPoint mean(List<RatingPoint> atOnePressure) {
+        double sum = atOnePressure.stream()
+                .mapToDouble(point -> point.flow().cubicMetresPerSecond())
+                .reduce(0, Double::sum);
+        RatingPoint first = atOnePressure.get(0);
+        return new RatingPoint(first.pressure(), new FlowRate(sum / atOnePressure.size()), first.basis());
     }
 
     private static RatingComparison compare(List<RatingPoint> points, GaugePressure mid, FlowRate measured) {

@@ -58,7 +58,6 @@ final class ReceiverWarming {
     static WarmingFactor factor(VesselVolume volume, RunReadings run, Intake intake) {
         var model = new ReceiverWarming(volume, run, intake);
         Fill usual = model.fill(INSIDE_W_PER_M2K, INLET_EXCESS_K, 0);
-        double f = usual.factor;
         double transfer = halfWidth(
                 model.fill(INSIDE_W_PER_M2K / INSIDE_SPREAD, INLET_EXCESS_K, 0),
                 model.fill(INSIDE_W_PER_M2K * INSIDE_SPREAD, INLET_EXCESS_K, 0));
@@ -71,29 +70,36 @@ final class ReceiverWarming {
         // h is taken as one standard deviation at half and at twice; the inlet as a rectangle, half-width over root
         // three
         double shared = StrictMath.sqrt(transfer * transfer + inlet * inlet / 3);
-        return new WarmingFactor(f, shared / f, start / f, usual.warming);
+        double f = 1 / usual.flowPart;
+        return new WarmingFactor(f, shared * f, start * f, usual.warming);
     }
 
     private static double halfWidth(Fill a, Fill b) {
-        return Math.abs(a.factor - b.factor) / 2;
+        return Math.abs(a.flowPart - b.flowPart) / 2;
     }
 
-    private record Fill(double factor, double warming) {}
+    /** 1/F, which is what the flow follows in proportion, and the rise of the air temperature. */
+    private record Fill(double flowPart, double warming) {}
 
     private Fill fill(double insideWPerM2K, double inletExcessK, double startExcessK) {
         double conductance = insideWPerM2K * areaM2;
         double startK = ambientK + startExcessK;
         double cool = volumeM3 * (stopPa - startPa) / (GAS_CONSTANT * ambientK * seconds);
+        // what the pressure does without any flow, as the air at the start takes on the temperature of the shell
+        double idlePa = pressure(integrate(0, conductance, ambientK, startK));
         double massFlow = cool;
         double[] end = {};
         double correction = 0;
         for (int i = 0; i < MOST_ITERATIONS && Math.abs(correction - 1) > CLOSE; i++) {
             end = integrate(massFlow, conductance, ambientK + inletExcessK, startK);
-            double reached = end[0] * GAS_CONSTANT * end[1] / volumeM3;
-            correction = (stopPa - startPa) / (reached - startPa);
+            correction = (stopPa - idlePa) / (pressure(end) - idlePa);
             massFlow *= correction;
         }
-        return new Fill(cool / massFlow, end[1] - startK);
+        return new Fill(massFlow / cool, end[1] - startK);
+    }
+
+    private double pressure(double[] end) {
+        return end[0] * GAS_CONSTANT * end[1] / volumeM3;
     }
 
     /** Mass and temperature of the air at the stop, by the midpoint rule. */

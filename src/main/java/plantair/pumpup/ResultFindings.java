@@ -124,12 +124,12 @@ final class ResultFindings {
     }
 
     private void nameplate() {
+        if (result.atRatedSpeed() != null) {
+            add(SPEED_REFERRED, Figure.of("N", readings.speed()), Figure.of("N0", readings.ratedSpeed()));
+        }
         if (readings.ratingPoints().isEmpty()) {
             add(RATING_MISSING);
             return;
-        }
-        if (result.atRatedSpeed() != null) {
-            add(SPEED_REFERRED, Figure.of("N", readings.speed()), Figure.of("N0", readings.ratedSpeed()));
         }
         RatingComparison rating = result.rating();
         if (rating == null) {

@@ -56,6 +56,6 @@ public record Uncertainty(List<Component> components) {
         return StrictMath.sqrt(components.stream()
                 .filter(component -> component.shared() == shared)
                 .mapToDouble(component -> component.relative() * component.relative())
-                .sum());
+                .reduce(0, Double::sum));
     }
 }

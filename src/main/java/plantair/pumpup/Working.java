@@ -153,6 +153,14 @@ final class Working {
         }
         RatingComparison rating = result.rating();
         if (rating != null) {
+            for (RatingPoint point : RatingComparison.onBasis(readings.ratingPoints(), rating.basis())) {
+                add(
+                        "M13-point",
+                        0,
+                        rating.basis().name(),
+                        Figure.of("p", point.pressure()),
+                        Figure.of("rated", point.flow()));
+            }
             add(
                     "M13",
                     0,

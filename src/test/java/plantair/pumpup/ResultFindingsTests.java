@@ -1,0 +1,162 @@
+package plantair.pumpup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static plantair.pumpup.FindingCode.*;
+import static plantair.quantity.FlowBasis.DISPLACEMENT;
+import static plantair.quantity.FlowBasis.INTAKE;
+import static plantair.quantity.FlowBasis.UNKNOWN;
+import static plantair.quantity.FlowUnit.LITRE_PER_SECOND;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A fault planted for every rule, and the nearest test that the rule must let pass. */
+class ResultFindingsTests {
+
+    static Stream<Arguments> faults() {
+        return Stream.of(
+                rule(ABOVE_MAWP, good().allowable(8.99), good().allowable(9)),
+                rule(
+                        RUNS_DRIFT,
+                        good().noRuns().run(6, 9, 56).run(6, 9, 58).run(6, 9, 60),
+                        good().noRuns().run(6, 9, 58.8).run(6, 9, 59.4).run(6, 9, 60)),
+                rule(
+                        NO_DELIVERY,
+                        good().noRuns().run(6, 6.1, 60, 20, 60),
+                        good().noRuns().run(6, 9, 60, 20, 60)),
+                rule(
+                        RUNS_SCATTER,
+                        good().noRuns().run(6, 9, 60).run(6, 9, 58).run(6, 9, 60),
+                        good().noRuns().run(6, 9, 60).run(6, 9, 58.5).run(6, 9, 60)),
+                rule(FEW_RUNS, good().noRuns().run(6, 9, 60).run(6, 9, 60), good()),
+                rule(
+                        SHORT_RUN,
+                        good().run(6, 9, 29.9),
+                        good().noRuns()
+                                .run(6, 9, 30)
+                                .run(6, 9, 30)
+                                .run(6, 9, 30)
+                                .noRatings()),
+                rule(
+                        LOW_START,
+                        good().noRuns().run(4.4, 9, 92).run(4.4, 9, 92).run(4.4, 9, 92),
+                        good().noRuns().run(4.5, 9, 90).run(4.5, 9, 90).run(4.5, 9, 90)),
+                rule(AIR_NOT_MEASURED, good().air(AirTemperature.NOT_MEASURED), good()),
+                rule(
+                        HAND_DIFFERS,
+                        good().noRuns()
+                                .run(6, 9, 60, 20, 22)
+                                .run(6, 9, 60, 20, 22)
+                                .run(6, 9, 60, 20, 22),
+                        good()),
+                rule(HUMIDITY_ASSUMED, good().humidityNotRead(), good().humidity(0)),
+                rule(BAROMETER_SUSPECT, good().elevation(600), good().elevation(300)),
+                rule(BAROMETER_FROM_ELEVATION, good().noBarometer().elevation(111), good().elevation(111)),
+                rule(ABOVE_RATING, rated(14.1), rated(14.5)),
+                rule(RATING_MISSING, good().noRatings(), good()),
+                rule(
+                        RATING_BASIS_UNKNOWN,
+                        good().noRatings().rating(7, 15, LITRE_PER_SECOND, UNKNOWN),
+                        good().rating(7, 15, LITRE_PER_SECOND, UNKNOWN)),
+                rule(
+                        RATING_IS_DISPLACEMENT,
+                        good().noRatings().rating(7, 20, LITRE_PER_SECOND, DISPLACEMENT),
+                        good().rating(7, 20, LITRE_PER_SECOND, DISPLACEMENT)),
+                rule(
+                        RATING_EXTRAPOLATED,
+                        good().noRatings()
+                                .rating(8, 15, LITRE_PER_SECOND, INTAKE)
+                                .rating(10, 14.6, LITRE_PER_SECOND, INTAKE),
+                        good().noRatings()
+                                .rating(7.5, 15, LITRE_PER_SECOND, INTAKE)
+                                .rating(10, 14.6, LITRE_PER_SECOND, INTAKE)),
+                rule(RATING_ONE_POINT, good().noRatings().rating(7.5, 15, LITRE_PER_SECOND, INTAKE), good()),
+                rule(SPEED_REFERRED, good().speeds(1450, 1460), good()),
+                rule(SPEED_REFERRED, good().noRatings().speeds(1450, 1460), good()));
+    }
+
+    private static Arguments rule(FindingCode code, SampleReadings planted, SampleReadings nearMiss) {
+        return Arguments.of(code, planted.result(), nearMiss.result());
+    }
+
+    private static SampleReadings good() {
+        return SampleReadings.good();
+    }
+
+    private static SampleReadings rated(double flow) {
+        return good().noRatings().rating(6, flow, LITRE_PER_SECOND, INTAKE).rating(10, flow, LITRE_PER_SECOND, INTAKE);
+    }
+
+    @ParameterizedTest
+    @MethodSource("faults")
+    void findsThePlantedFault(FindingCode code, PumpUpResult planted, PumpUpResult nearMiss) {
+        assertThat(codes(planted)).contains(code);
+        assertThat(codes(nearMiss)).doesNotContain(code);
+    }
+
+    @Test
+    void hasAFaultForEveryCode() {
+        assertThat(faults().map(fault -> (FindingCode) fault.get()[0]).toList())
+                .containsAll(EnumSet.allOf(FindingCode.class));
+    }
+
+    @Test
+    void findsNoFaultWithAGoodTest() {
+        assertThat(codes(good().result())).isEmpty();
+    }
+
+    @Test
+    void putsTheWorstFirst() {
+        List<Severity> severities = good()
+                .allowable(8)
+                .humidityNotRead()
+                .noRuns()
+                .run(6, 9, 50)
+                .run(6, 9, 55)
+                .run(6, 9, 60)
+                .result()
+                .findings()
+                .stream()
+                .map(finding -> finding.code().severity())
+                .toList();
+
+        assertThat(severities).startsWith(Severity.HAZARD, Severity.STOP).endsWith(Severity.NOTE);
+    }
+
+    /** Without this the percentage of a result that is no result would be a verdict. */
+    @Test
+    void givesNoPercentageWhereTheRunsAreNotAveraged() {
+        PumpUpResult result =
+                good().noRuns().run(6, 9, 50).run(6, 9, 55).run(6, 9, 60).result();
+
+        assertThat(result.freeAir()).isNull();
+        assertThat(result.rating()).isNull();
+        assertThat(result.standardFlows()).isEmpty();
+        assertThat(codes(result)).doesNotContain(RATING_MISSING, RATING_BASIS_UNKNOWN, ABOVE_RATING);
+    }
+
+    @Test
+    void statesTheHandFigureAndTheFactorWhereTheAirWasNotMeasured() {
+        PumpUpResult result = good().air(AirTemperature.NOT_MEASURED).result();
+
+        Finding finding = result.findings().stream()
+                .filter(each -> each.code() == AIR_NOT_MEASURED)
+                .findFirst()
+                .orElseThrow();
+        assertThat(finding.figures()).extracting(Figure::symbol).containsExactly("hand", "F");
+        assertThat(finding.figures().get(0).si()).isEqualTo(result.handMethod().cubicMetresPerSecond());
+        assertThat(result.freeAir().cubicMetresPerSecond())
+                .isLessThan(result.handMethod().cubicMetresPerSecond());
+        assertThat(finding.figures().get(1).si()).isCloseTo(1.2, within(0.15));
+    }
+
+    private static List<FindingCode> codes(PumpUpResult result) {
+        return result.findings().stream().map(Finding::code).toList();
+    }
+}
