@@ -66,13 +66,13 @@ select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 0, '85 [psi]', '121 [psi]', '82.3 s', '50 [degF]', '77 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 0, '85.0 [psi]', '120.5 [psi]', '82.0 s', '50 [degF]', '76 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 1, '85 [psi]', '120 [psi]', '82.9 s', '56 [degF]', '80 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 1, '85.0 [psi]', '120.0 [psi]', '82.4 s', '56 [degF]', '80 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 2, '85 [psi]', '120 [psi]', '83.5 s', '55 [degF]', '79 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 2, '85.0 [psi]', '120.0 [psi]', '82.7 s', '54 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 3, '85 [psi]', '120 [psi]', '83.0 s', '49 [degF]', '77 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 3, '85.0 [psi]', '120.0 [psi]', '82.3 s', '50 [degF]', '77 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('587169ac-e47b-3026-93d4-489e04da235d' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2020-02-07 19:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '828 hPa', '7.1 Cel', '29 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2020-02-07 20:52:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -84,11 +84,11 @@ select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 0, '5.00 bar', '8.00 bar', '105.2 s', '9.6 Cel', '7.65 bar', '10.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 0, '5.00 bar', '8.00 bar', '105.2 s', '9.6 Cel', '7.65 bar', '10.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 1, '5.00 bar', '8.00 bar', '104.4 s', '7.6 Cel', '7.65 bar', '8.4 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 2, '5.00 bar', '8.00 bar', '104.5 s', '10.2 Cel', '7.65 bar', '9.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 2, '5.00 bar', '8.00 bar', '104.5 s', '10.2 Cel', '7.65 bar', '9.5 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('38765246-dd05-33e4-8659-d123e7991376' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-02-10 17:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.99 [in_i''Hg]', '52 [degF]', '60 %', 'MEASURED', 'Took the temperature twice, same.', '', 'PU-1', timestamp with time zone '2020-02-10 17:56:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -98,7 +98,7 @@ select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 0, '80 [psi]', '115 [psi]', '1:36.3 m:ss', '63 [degF]', '83 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 0, '80 [psi]', '115 [psi]', '1:36.3 m:ss', '63 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 1, '80 [psi]', '115 [psi]', '1:34.2 m:ss', '58 [degF]', '77 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -132,7 +132,7 @@ select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 1, '90 [psi]', '150 [psi]', '1:07.5 m:ss', '56 [degF]', '89 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 2, '90 [psi]', '150 [psi]', '1:08.0 m:ss', '58 [degF]', '92 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 2, '90 [psi]', '150 [psi]', '1:08.0 m:ss', '58 [degF]', '91 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('d3879d73-62fe-3c9f-9802-4e9f6a1604ca' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-08-12 19:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '89 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2020-08-12 20:20:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -156,11 +156,11 @@ select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 0, '5.00 bar', '8.00 bar', '106.2 s', '30.4 Cel', '7.60 bar', '30.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 0, '5.00 bar', '8.00 bar', '106.2 s', '30.3 Cel', '7.60 bar', '29.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 1, '5.00 bar', '8.00 bar', '105.1 s', '29.2 Cel', '7.60 bar', '29.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 1, '5.00 bar', '8.00 bar', '105.1 s', '29.1 Cel', '7.60 bar', '29.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 2, '5.00 bar', '8.00 bar', '106.2 s', '29.2 Cel', '7.65 bar', '29.7 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 2, '5.00 bar', '8.00 bar', '106.2 s', '29.5 Cel', '7.65 bar', '29.6 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('76c83a75-54d3-3934-9158-1bf61da903a2' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-08-17 15:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.09 [in_i''Hg]', '74 [degF]', '56 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2020-08-17 16:51:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -174,11 +174,11 @@ select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 0, '85 [psi]', '120 [psi]', '81.0 s', '80 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 0, '85.0 [psi]', '120.0 [psi]', '82.0 s', '80 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 1, '85 [psi]', '120 [psi]', '84.3 s', '79 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 1, '85.0 [psi]', '120.0 [psi]', '83.7 s', '79 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 2, '85 [psi]', '119 [psi]', '82.1 s', '80 [degF]', '106 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 2, '85.0 [psi]', '119.5 [psi]', '82.6 s', '80 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('0b6a4edc-f96a-38f7-84ba-dda5c0204fe8' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-08-17 15:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.98 [in_i''Hg]', '72 [degF]', '95 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2020-08-17 17:22:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -192,7 +192,7 @@ select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 1, '80 [psi]', '115 [psi]', '1:34.9 m:ss', '80 [degF]', '100 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 2, '80 [psi]', '115 [psi]', '1:38.4 m:ss', '80 [degF]', '98 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 2, '80 [psi]', '115 [psi]', '1:38.4 m:ss', '80 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('a09ccdfc-57a1-3a24-9f27-d3a95626aed4' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-08-21 15:00:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.84 [in_i''Hg]', '71 [degF]', '59 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2020-08-21 15:30:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -218,13 +218,13 @@ select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 0, '80 [psi]', '115 [psi]', '1:34.0 m:ss', '72 [degF]', '92 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 0, '80 [psi]', '115 [psi]', '1:34.0 m:ss', '72 [degF]', '91 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 1, '80 [psi]', '116 [psi]', '1:36.1 m:ss', '66 [degF]', '87 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 1, '80 [psi]', '116 [psi]', '1:36.1 m:ss', '67 [degF]', '87 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 2, '80 [psi]', '115 [psi]', '1:35.0 m:ss', '69 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 3, '80 [psi]', '115 [psi]', '1:34.0 m:ss', '72 [degF]', '90 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 3, '80 [psi]', '115 [psi]', '1:34.0 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('4a0be73b-7e89-3908-9ea3-299499931d81' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-11-05 15:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.81 [in_i''Hg]', '63 [degF]', '87 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2020-11-05 17:17:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -238,11 +238,11 @@ select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 0, '85 [psi]', '120 [psi]', '84.2 s', '67 [degF]', '92 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 0, '85.0 [psi]', '120.0 [psi]', '84.6 s', '67 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 1, '85 [psi]', '120 [psi]', '84.6 s', '71 [degF]', '96 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 1, '85.0 [psi]', '120.0 [psi]', '84.7 s', '71 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 2, '85 [psi]', '120 [psi]', '86.0 s', '69 [degF]', '94 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 2, '85.0 [psi]', '120.0 [psi]', '85.5 s', '69 [degF]', '94 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-11-09 19:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.71 [in_i''Hg]', '60 [degF]', '82 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2020-11-09 20:24:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -254,9 +254,9 @@ select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 0, '90 [psi]', '150 [psi]', '1:08.9 m:ss', '69 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 1, '90 [psi]', '150 [psi]', '1:07.9 m:ss', '70 [degF]', '100 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 1, '90 [psi]', '150 [psi]', '1:07.9 m:ss', '69 [degF]', '100 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 2, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '65 [degF]', '99 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 2, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '66 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-11-12 20:40:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '62 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2020-11-12 21:44:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -282,9 +282,9 @@ select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 0, '5.00 bar', '8.05 bar', '105.0 s', '17.1 Cel', '7.65 bar', '16.7 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 1, '5.00 bar', '8.00 bar', '103.1 s', '17.3 Cel', '7.60 bar', '16.9 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 1, '5.00 bar', '8.00 bar', '103.1 s', '17.3 Cel', '7.60 bar', '17.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 2, '5.00 bar', '8.00 bar', '103.2 s', '18.5 Cel', '7.60 bar', '17.7 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 2, '5.00 bar', '8.00 bar', '103.2 s', '18.2 Cel', '7.60 bar', '17.5 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-02-03 13:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '44 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2021-02-03 14:39:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -310,11 +310,11 @@ select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 0, '85 [psi]', '120 [psi]', '84.5 s', '56 [degF]', '80 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 0, '85.0 [psi]', '120.0 [psi]', '84.5 s', '56 [degF]', '80 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 1, '85 [psi]', '120 [psi]', '86.1 s', '56 [degF]', '81 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 1, '85.0 [psi]', '120.0 [psi]', '85.2 s', '56 [degF]', '81 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 2, '85 [psi]', '120 [psi]', '85.2 s', '55 [degF]', '83 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 2, '85.0 [psi]', '120.0 [psi]', '84.9 s', '56 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('214ba8f5-38b4-3dce-8b53-989a79347878' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-02-19 14:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.67 [in_i''Hg]', '54 [degF]', '63 %', 'MEASURED', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2021-02-19 16:35:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -326,7 +326,7 @@ select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 0, '80 [psi]', '116 [psi]', '1:39.3 m:ss', '61 [degF]', '81 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 1, '80 [psi]', '115 [psi]', '1:35.7 m:ss', '61 [degF]', '80 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 1, '80 [psi]', '115 [psi]', '1:35.7 m:ss', '60 [degF]', '80 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 2, '80 [psi]', '115 [psi]', '1:37.6 m:ss', '61 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -338,9 +338,9 @@ select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 0, '90 [psi]', '150 [psi]', '1:07.6 m:ss', '49 [degF]', '84 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 0, '90 [psi]', '150 [psi]', '1:07.6 m:ss', '50 [degF]', '84 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 1, '90 [psi]', '150 [psi]', '1:06.8 m:ss', '51 [degF]', '84 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 1, '90 [psi]', '150 [psi]', '1:06.8 m:ss', '52 [degF]', '84 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 2, '90 [psi]', '150 [psi]', '1:07.6 m:ss', '51 [degF]', '85 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -356,13 +356,13 @@ select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 0, '5.00 bar', '8.00 bar', '104.9 s', '14.4 Cel', '7.65 bar', '14.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 0, '5.00 bar', '8.00 bar', '104.9 s', '14.3 Cel', '7.65 bar', '14.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 1, '5.00 bar', '8.00 bar', '105.1 s', '14.9 Cel', '7.65 bar', '14.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 1, '5.00 bar', '8.00 bar', '105.1 s', '14.8 Cel', '7.65 bar', '14.5 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 2, '5.00 bar', '8.00 bar', '104.8 s', '15.3 Cel', '7.65 bar', '14.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 2, '5.00 bar', '8.00 bar', '104.8 s', '15.4 Cel', '7.65 bar', '14.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 3, '5.00 bar', '8.00 bar', '105.4 s', '13.2 Cel', '7.65 bar', '14.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 3, '5.00 bar', '8.00 bar', '105.4 s', '13.1 Cel', '7.65 bar', '13.8 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('e9b81b3e-01d8-3873-84a8-b06d03dc3883' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-05-07 16:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '831 hPa', '23.2 Cel', '29 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2021-05-07 17:09:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -374,11 +374,11 @@ select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 0, '5.00 bar', '8.00 bar', '106.2 s', '25.9 Cel', '7.65 bar', '25.6 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 0, '5.00 bar', '8.00 bar', '106.2 s', '25.8 Cel', '7.65 bar', '25.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 1, '5.00 bar', '8.00 bar', '105.2 s', '24.9 Cel', '7.65 bar', '25.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 1, '5.00 bar', '8.00 bar', '105.2 s', '24.8 Cel', '7.65 bar', '24.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 2, '5.00 bar', '8.00 bar', '104.0 s', '26.6 Cel', '7.60 bar', '26.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 2, '5.00 bar', '8.00 bar', '104.0 s', '26.6 Cel', '7.60 bar', '26.3 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('eef2c5d9-4229-3002-81b0-cfa07b5fc192' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-05-07 16:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.72 [in_i''Hg]', '69 [degF]', '77 %', 'MEASURED', '871 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2021-05-07 18:26:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -388,7 +388,7 @@ select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 0, '90 [psi]', '150 [psi]', '1:09.6 m:ss', '77 [degF]', '111 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 0, '90 [psi]', '150 [psi]', '1:09.6 m:ss', '77 [degF]', '110 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 1, '90 [psi]', '150 [psi]', '1:10.3 m:ss', '77 [degF]', '109 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -434,11 +434,11 @@ select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 0, '85 [psi]', '120 [psi]', '85.1 s', '77 [degF]', '103 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 0, '85.0 [psi]', '120.0 [psi]', '85.5 s', '77 [degF]', '103 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 1, '85 [psi]', '120 [psi]', '85.9 s', '76 [degF]', '103 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 1, '85.0 [psi]', '120.0 [psi]', '85.9 s', '76 [degF]', '102 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 2, '85 [psi]', '120 [psi]', '85.7 s', '78 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 2, '85.0 [psi]', '120.0 [psi]', '86.0 s', '78 [degF]', '104 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('2d744620-7d5b-3555-a932-d2423995c340' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-08-12 17:30:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.74 [in_i''Hg]', '79 [degF]', '80 %', 'MEASURED', 'V-3 has its new seat, shuts tight.', '', 'PU-1', timestamp with time zone '2021-08-12 18:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -450,11 +450,11 @@ select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 0, '80 [psi]', '116 [psi]', '1:40.1 m:ss', '86 [degF]', '104 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 1, '80 [psi]', '115 [psi]', '1:37.8 m:ss', '83 [degF]', '102 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 1, '80 [psi]', '115 [psi]', '1:37.8 m:ss', '83 [degF]', '103 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 2, '80 [psi]', '115 [psi]', '1:37.3 m:ss', '89 [degF]', '106 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 2, '80 [psi]', '115 [psi]', '1:37.3 m:ss', '88 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 3, '80 [psi]', '115 [psi]', '1:37.0 m:ss', '81 [degF]', '102 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 3, '80 [psi]', '115 [psi]', '1:37.0 m:ss', '81 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-08-13 14:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.71 [in_i''Hg]', '77 [degF]', '66 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2021-08-13 15:33:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -468,11 +468,11 @@ select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 0, '85 [psi]', '120 [psi]', '86.9 s', '84 [degF]', '108 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 0, '85.0 [psi]', '120.0 [psi]', '86.8 s', '84 [degF]', '108 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 1, '85 [psi]', '120 [psi]', '86.5 s', '80 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 1, '85.0 [psi]', '120.0 [psi]', '86.7 s', '80 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 2, '85 [psi]', '120 [psi]', '86.5 s', '79 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 2, '85.0 [psi]', '120.0 [psi]', '86.6 s', '80 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('a3a3787d-ff5b-3c1f-88df-2d97bcfe655a' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-08-16 14:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '25.2 Cel', '39 %', 'SETTLED', 'Coffee while it settles.', '', 'PU-1', timestamp with time zone '2021-08-16 15:00:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -484,11 +484,11 @@ select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 0, '5.00 bar', '8.00 bar', '105.1 s', '27.5 Cel', '7.65 bar', '27.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 0, '5.00 bar', '8.00 bar', '105.1 s', '27.7 Cel', '7.65 bar', '27.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 1, '5.00 bar', '8.00 bar', '105.2 s', '28.3 Cel', '7.60 bar', '28.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 1, '5.00 bar', '8.00 bar', '105.2 s', '28.3 Cel', '7.60 bar', '28.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 2, '5.00 bar', '8.00 bar', '106.3 s', '27.2 Cel', '7.65 bar', '26.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 2, '5.00 bar', '8.00 bar', '106.3 s', '27.0 Cel', '7.65 bar', '26.6 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('31252eba-66b1-3b88-b9a0-bc16068ccb7c' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-08-23 18:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.18 [in_i''Hg]', '74 [degF]', '68 %', 'MEASURED', '869 {rev}/min', '875 {rev}/min', 'Drain blown first, dry.', '', 'PU-1', timestamp with time zone '2021-08-23 19:32:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -500,9 +500,9 @@ select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 0, '90 [psi]', '149 [psi]', '1:07.9 m:ss', '81 [degF]', '114 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 1, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '80 [degF]', '111 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 1, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '80 [degF]', '112 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 2, '90 [psi]', '150 [psi]', '1:09.0 m:ss', '82 [degF]', '115 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 2, '90 [psi]', '150 [psi]', '1:09.0 m:ss', '82 [degF]', '114 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('bb2ce099-a100-3f59-bcfe-9342ad906365' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-08-24 15:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '79 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2021-08-24 16:05:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -528,11 +528,11 @@ select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 0, '85 [psi]', '120 [psi]', '85.4 s', '65 [degF]', '89 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 0, '85.0 [psi]', '120.0 [psi]', '85.7 s', '65 [degF]', '89 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 1, '85 [psi]', '121 [psi]', '88.0 s', '64 [degF]', '88 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 1, '85.0 [psi]', '120.5 [psi]', '86.9 s', '64 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 2, '85 [psi]', '119 [psi]', '84.3 s', '59 [degF]', '85 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 2, '85.0 [psi]', '119.5 [psi]', '85.3 s', '60 [degF]', '85 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('1e0edd0c-8dcd-337d-ac2a-950b25ec7525' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-11-15 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '54 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2021-11-15 17:53:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -556,11 +556,11 @@ select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 0, '5.00 bar', '8.00 bar', '105.0 s', '21.0 Cel', '7.60 bar', '21.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 0, '5.00 bar', '8.00 bar', '105.0 s', '20.7 Cel', '7.60 bar', '20.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 1, '5.00 bar', '8.00 bar', '104.4 s', '22.2 Cel', '7.60 bar', '22.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 1, '5.00 bar', '8.00 bar', '104.4 s', '22.4 Cel', '7.60 bar', '22.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 2, '5.00 bar', '8.00 bar', '102.9 s', '19.1 Cel', '7.60 bar', '20.6 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 2, '5.00 bar', '8.00 bar', '102.9 s', '19.6 Cel', '7.60 bar', '20.6 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('47f6ab03-c5f9-38ad-b8bf-638e79026c87' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-11-22 16:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '59 [degF]', '65 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2021-11-22 17:46:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -574,7 +574,7 @@ select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 1, '80 [psi]', '115 [psi]', '1:36.4 m:ss', '63 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 2, '80 [psi]', '115 [psi]', '1:36.2 m:ss', '65 [degF]', '83 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 2, '80 [psi]', '115 [psi]', '1:36.2 m:ss', '64 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('1cb80804-7125-37e9-b6f3-7ab1b078d86c' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-11-24 14:25:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.82 [in_i''Hg]', '56 [degF]', '79 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2021-11-24 15:50:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -588,7 +588,7 @@ select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 1, '90 [psi]', '150 [psi]', '1:08.7 m:ss', '63 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 2, '90 [psi]', '150 [psi]', '1:08.3 m:ss', '65 [degF]', '98 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 2, '90 [psi]', '150 [psi]', '1:08.3 m:ss', '65 [degF]', '97 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('6ea08226-1856-37d0-8bfd-346f0a3d7e34' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-02-10 13:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '48 [degF]', 'NOT_MEASURED', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2022-02-10 13:54:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -610,11 +610,11 @@ select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 0, '80 [psi]', '115 [psi]', '1:36.5 m:ss', '62 [degF]', '80 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 0, '80 [psi]', '115 [psi]', '1:36.5 m:ss', '61 [degF]', '80 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 1, '80 [psi]', '115 [psi]', '1:38.5 m:ss', '60 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 2, '80 [psi]', '115 [psi]', '1:35.3 m:ss', '60 [degF]', '79 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 2, '80 [psi]', '115 [psi]', '1:35.3 m:ss', '59 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('49b663dc-e8f5-3b58-bad7-f517e18041df' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-02-15 15:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.98 [in_i''Hg]', '54 [degF]', '90 %', 'MEASURED', '873 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2022-02-15 16:50:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -624,7 +624,7 @@ select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 0, '90 [psi]', '150 [psi]', '1:10.7 m:ss', '60 [degF]', '93 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 0, '90 [psi]', '150 [psi]', '1:10.7 m:ss', '61 [degF]', '93 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 1, '90 [psi]', '150 [psi]', '1:10.2 m:ss', '60 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -642,11 +642,11 @@ select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 0, '85 [psi]', '120 [psi]', '87.1 s', '55 [degF]', '81 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 0, '85.0 [psi]', '120.0 [psi]', '87.2 s', '55 [degF]', '80 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 1, '85 [psi]', '120 [psi]', '86.4 s', '56 [degF]', '82 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 1, '85.0 [psi]', '120.0 [psi]', '86.7 s', '56 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 2, '85 [psi]', '120 [psi]', '88.7 s', '56 [degF]', '81 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 2, '85.0 [psi]', '120.0 [psi]', '87.9 s', '56 [degF]', '81 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('ec5d829c-fce9-39b8-ac8d-4cb4373eafa5' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-02-22 15:45:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '846 hPa', '9.7 Cel', '40 %', 'SETTLED', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-02-22 17:38:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -658,11 +658,11 @@ select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 0, '5.00 bar', '8.00 bar', '103.7 s', '11.3 Cel', '7.65 bar', '11.9 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 0, '5.00 bar', '8.00 bar', '103.7 s', '11.2 Cel', '7.65 bar', '11.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 1, '5.00 bar', '8.00 bar', '103.7 s', '12.3 Cel', '7.65 bar', '12.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 1, '5.00 bar', '8.00 bar', '103.7 s', '12.5 Cel', '7.65 bar', '12.5 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 2, '5.00 bar', '8.00 bar', '104.7 s', '13.8 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 2, '5.00 bar', '8.00 bar', '104.7 s', '13.4 Cel', '7.65 bar', '12.4 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-05-05 16:10:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.03 [in_i''Hg]', '66 [degF]', '60 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2022-05-05 16:49:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -676,7 +676,7 @@ select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 1, '80 [psi]', '114 [psi]', '1:33.6 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 2, '80 [psi]', '115 [psi]', '1:35.8 m:ss', '73 [degF]', '93 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 2, '80 [psi]', '115 [psi]', '1:35.8 m:ss', '74 [degF]', '93 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-05-11 14:20:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.85 [in_i''Hg]', '66 [degF]', '84 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2022-05-11 14:54:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -702,11 +702,11 @@ select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 0, '5.00 bar', '8.00 bar', '106.2 s', '26.1 Cel', '7.60 bar', '23.9 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 0, '5.00 bar', '8.00 bar', '106.2 s', '25.9 Cel', '7.60 bar', '24.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 1, '5.00 bar', '8.00 bar', '106.2 s', '23.4 Cel', '7.65 bar', '24.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 1, '5.00 bar', '8.00 bar', '106.2 s', '23.5 Cel', '7.65 bar', '23.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 2, '5.00 bar', '8.00 bar', '106.1 s', '21.5 Cel', '7.65 bar', '23.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 2, '5.00 bar', '8.00 bar', '106.1 s', '21.9 Cel', '7.65 bar', '22.9 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-05-16 20:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.72 [in_i''Hg]', '76 [degF]', '60 %', 'MEASURED', 'Sounds the same as ever.', '', 'PU-1', timestamp with time zone '2022-05-16 21:35:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -720,13 +720,13 @@ select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 0, '85 [psi]', '120 [psi]', '88.6 s', '80 [degF]', '106 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 0, '85.0 [psi]', '120.0 [psi]', '88.3 s', '80 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 1, '85 [psi]', '120 [psi]', '89.1 s', '82 [degF]', '106 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 1, '85.0 [psi]', '120.0 [psi]', '88.8 s', '82 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 2, '85 [psi]', '120 [psi]', '89.1 s', '79 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 2, '85.0 [psi]', '120.0 [psi]', '88.8 s', '80 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 3, '85 [psi]', '120 [psi]', '89.6 s', '79 [degF]', '104 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 3, '85.0 [psi]', '120.0 [psi]', '89.0 s', '79 [degF]', '104 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('79a066aa-aa45-3306-a1a4-6d48e4a41442' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-05-20 15:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '73 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2022-05-20 17:01:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -762,7 +762,7 @@ select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 0, '80 [psi]', '115 [psi]', '1:38.5 m:ss', '76 [degF]', '95 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 0, '80 [psi]', '115 [psi]', '1:38.5 m:ss', '76 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 1, '80 [psi]', '115 [psi]', '1:39.2 m:ss', '77 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -778,11 +778,11 @@ select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 0, '5.00 bar', '8.00 bar', '106.8 s', '24.8 Cel', '7.65 bar', '25.8 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 0, '5.00 bar', '8.00 bar', '106.8 s', '24.9 Cel', '7.65 bar', '25.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 1, '5.00 bar', '8.00 bar', '104.9 s', '28.2 Cel', '7.60 bar', '28.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 1, '5.00 bar', '8.00 bar', '104.9 s', '28.5 Cel', '7.60 bar', '28.4 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 2, '5.00 bar', '8.00 bar', '106.3 s', '29.3 Cel', '7.65 bar', '28.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 2, '5.00 bar', '8.00 bar', '106.3 s', '29.2 Cel', '7.65 bar', '28.3 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('313eeafe-70dd-38bc-a9f3-70aa622bec82' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-18 17:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '74 [degF]', '71 %', 'MEASURED', 'Better than new?! Read everything twice.', '', 'PU-1', timestamp with time zone '2022-08-18 18:56:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -796,11 +796,11 @@ select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 0, '85 [psi]', '120 [psi]', '69.0 s', '83 [degF]', '108 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 0, '85.0 [psi]', '120.0 [psi]', '69.1 s', '82 [degF]', '108 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 1, '85 [psi]', '120 [psi]', '70.9 s', '80 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 1, '85.0 [psi]', '120.0 [psi]', '70.1 s', '80 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 2, '85 [psi]', '120 [psi]', '69.5 s', '80 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 2, '85.0 [psi]', '120.0 [psi]', '69.5 s', '80 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('bca35808-5992-322a-9a1e-cd71ef128e60' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-08-19 16:15:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.99 [in_i''Hg]', '68 [degF]', '63 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2022-08-19 17:26:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -812,9 +812,9 @@ select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 0, '90 [psi]', '150 [psi]', '1:17.0 m:ss', '76 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 1, '90 [psi]', '150 [psi]', '1:16.1 m:ss', '74 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 1, '90 [psi]', '150 [psi]', '1:16.1 m:ss', '75 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 2, '90 [psi]', '150 [psi]', '1:17.2 m:ss', '79 [degF]', '109 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 2, '90 [psi]', '150 [psi]', '1:17.2 m:ss', '79 [degF]', '108 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, water, notes, confirmed, method_version, recorded_at, recorded_by, supersedes_id, reason)
 select cast('75b44a92-f8f1-3d00-93a4-4ae3570ee26a' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-18 17:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '74 [degF]', '71 %', 'MEASURED', '130 [gal_us]', 'Better than new?! Read everything twice. Later: float drain of R-02 was stuck, 130 US gal came out by the bucket. Same readings, water taken off.', '', 'PU-1', timestamp with time zone '2022-08-24 18:56:00+00', 'Zdeňka Horáková', (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'water drained' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -828,11 +828,11 @@ select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 0, '85 [psi]', '120 [psi]', '69.0 s', '83 [degF]', '108 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 0, '85.0 [psi]', '120.0 [psi]', '69.1 s', '82 [degF]', '108 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 1, '85 [psi]', '120 [psi]', '70.9 s', '80 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 1, '85.0 [psi]', '120.0 [psi]', '70.1 s', '80 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 2, '85 [psi]', '120 [psi]', '69.5 s', '80 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 2, '85.0 [psi]', '120.0 [psi]', '69.5 s', '80 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('73e2c953-74f9-330c-bac9-8fc1b4c31bb5' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-30 15:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.76 [in_i''Hg]', '76 [degF]', '65 %', 'MEASURED', 'Again after draining R-02. Drain float replaced. This is more like it.', '', 'PU-1', timestamp with time zone '2022-08-30 16:36:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -846,11 +846,11 @@ select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 0, '85 [psi]', '120 [psi]', '90.7 s', '81 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 0, '85.0 [psi]', '120.0 [psi]', '90.0 s', '81 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 1, '85 [psi]', '120 [psi]', '89.1 s', '84 [degF]', '109 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 1, '85.0 [psi]', '120.0 [psi]', '88.8 s', '84 [degF]', '109 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 2, '85 [psi]', '120 [psi]', '87.8 s', '85 [degF]', '108 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 2, '85.0 [psi]', '120.0 [psi]', '88.3 s', '84 [degF]', '108 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('86f6ac40-03af-37d4-ba83-e1302c7a7561' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-11-17 14:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '13.5 Cel', '27 %', 'SETTLED', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-11-17 14:51:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -862,11 +862,11 @@ select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 0, '5.00 bar', '8.00 bar', '102.9 s', '17.5 Cel', '7.60 bar', '17.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 0, '5.00 bar', '8.00 bar', '102.9 s', '17.6 Cel', '7.60 bar', '17.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 1, '5.00 bar', '8.00 bar', '105.6 s', '16.9 Cel', '7.65 bar', '16.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 2, '5.00 bar', '8.00 bar', '105.1 s', '18.6 Cel', '7.60 bar', '17.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 2, '5.00 bar', '8.00 bar', '105.1 s', '18.4 Cel', '7.60 bar', '17.3 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('72fc7dd6-2662-3efd-96eb-36b676a50204' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-11-17 16:50:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.78 [in_i''Hg]', '58 [degF]', '72 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2022-11-17 18:29:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -876,7 +876,7 @@ select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 0, '80 [psi]', '115 [psi]', '1:36.4 m:ss', '66 [degF]', '83 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 0, '80 [psi]', '115 [psi]', '1:36.4 m:ss', '65 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 1, '80 [psi]', '115 [psi]', '1:36.6 m:ss', '66 [degF]', '85 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -922,11 +922,11 @@ select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 0, '85 [psi]', '120 [psi]', '89.2 s', '65 [degF]', '91 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 0, '85.0 [psi]', '120.0 [psi]', '89.2 s', '65 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 1, '85 [psi]', '120 [psi]', '90.6 s', '66 [degF]', '89 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 1, '85.0 [psi]', '120.0 [psi]', '90.0 s', '66 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 2, '85 [psi]', '120 [psi]', '89.8 s', '67 [degF]', '90 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 2, '85.0 [psi]', '120.0 [psi]', '89.5 s', '67 [degF]', '91 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('eab61676-1252-398d-847a-5df845036ea1' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-02-06 13:40:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '46 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2023-02-06 15:07:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -950,11 +950,11 @@ select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 0, '5.00 bar', '8.00 bar', '106.0 s', '9.5 Cel', '7.65 bar', '9.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 0, '5.00 bar', '8.00 bar', '106.0 s', '9.5 Cel', '7.65 bar', '9.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 1, '5.00 bar', '8.00 bar', '107.0 s', '10.9 Cel', '7.65 bar', '10.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 1, '5.00 bar', '8.00 bar', '107.0 s', '10.7 Cel', '7.65 bar', '10.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 2, '5.00 bar', '8.05 bar', '107.3 s', '8.9 Cel', '7.65 bar', '9.4 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 2, '5.00 bar', '8.05 bar', '107.3 s', '8.9 Cel', '7.65 bar', '9.3 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('c7c73dd4-af34-3836-b6aa-3391f90dfc58' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-02-13 17:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.03 [in_i''Hg]', '57 [degF]', '61 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', 'Drain blown first, dry.', '', 'PU-1', timestamp with time zone '2023-02-13 18:46:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -966,7 +966,7 @@ select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 0, '90 [psi]', '150 [psi]', '1:24.1 m:ss', '62 [degF]', '91 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 1, '90 [psi]', '150 [psi]', '1:25.3 m:ss', '61 [degF]', '92 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 1, '90 [psi]', '150 [psi]', '1:25.3 m:ss', '62 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 2, '90 [psi]', '150 [psi]', '1:23.3 m:ss', '63 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -982,13 +982,13 @@ select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 0, '85 [psi]', '120 [psi]', '89.8 s', '57 [degF]', '81 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 0, '85.0 [psi]', '120.0 [psi]', '90.2 s', '57 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 1, '85 [psi]', '120 [psi]', '89.3 s', '60 [degF]', '86 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 1, '85.0 [psi]', '120.0 [psi]', '89.4 s', '60 [degF]', '86 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 2, '85 [psi]', '120 [psi]', '91.7 s', '61 [degF]', '86 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 2, '85.0 [psi]', '120.0 [psi]', '90.6 s', '61 [degF]', '86 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 3, '85 [psi]', '120 [psi]', '91.2 s', '58 [degF]', '84 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 3, '85.0 [psi]', '120.0 [psi]', '90.7 s', '58 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('b0fab343-06d7-3a4e-8f0d-03dd3b406806' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-02-21 20:20:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.08 [in_i''Hg]', '51 [degF]', '70 %', 'MEASURED', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2023-02-21 20:45:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -998,11 +998,11 @@ select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 0, '80 [psi]', '115 [psi]', '1:35.6 m:ss', '59 [degF]', '77 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 0, '80 [psi]', '115 [psi]', '1:35.6 m:ss', '59 [degF]', '78 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 1, '80 [psi]', '115 [psi]', '1:37.1 m:ss', '56 [degF]', '76 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 2, '80 [psi]', '115 [psi]', '1:36.7 m:ss', '53 [degF]', '74 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 2, '80 [psi]', '115 [psi]', '1:36.7 m:ss', '54 [degF]', '74 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('840b89d3-7227-3985-8360-916ab041316e' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-05-03 16:15:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '60 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2023-05-03 17:32:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1024,11 +1024,11 @@ select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 0, '90 [psi]', '150 [psi]', '1:30.0 m:ss', '77 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 0, '90 [psi]', '150 [psi]', '1:30.0 m:ss', '76 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 1, '90 [psi]', '150 [psi]', '1:29.0 m:ss', '78 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 2, '90 [psi]', '149 [psi]', '1:28.5 m:ss', '76 [degF]', '104 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 2, '90 [psi]', '149 [psi]', '1:28.5 m:ss', '76 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('14def469-995c-372d-a54f-c2bea73dfaee' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-05-16 16:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '64 [degF]', '71 %', 'MEASURED', 'New gauge since 14 March. The old one showed 5 psi more than the test gauge at 100.', '', 'PU-1', timestamp with time zone '2023-05-16 16:44:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1038,11 +1038,11 @@ select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 0, '80 [psi]', '115 [psi]', '1:41.8 m:ss', '71 [degF]', '89 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 0, '80 [psi]', '115 [psi]', '1:41.8 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 1, '80 [psi]', '115 [psi]', '1:45.3 m:ss', '70 [degF]', '90 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 1, '80 [psi]', '115 [psi]', '1:45.3 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 2, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '72 [degF]', '91 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 2, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '72 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('6608251f-928d-36e0-a370-df2ad7ccabff' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-05-17 18:55:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '843 hPa', '19.5 Cel', '31 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2023-05-17 20:16:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1054,13 +1054,13 @@ select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 0, '5.00 bar', '8.00 bar', '105.2 s', '23.9 Cel', '7.60 bar', '23.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 0, '5.00 bar', '8.00 bar', '105.2 s', '23.8 Cel', '7.60 bar', '23.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 1, '5.00 bar', '8.00 bar', '104.7 s', '22.9 Cel', '7.60 bar', '21.8 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 1, '5.00 bar', '8.00 bar', '104.7 s', '22.7 Cel', '7.60 bar', '22.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 2, '5.00 bar', '8.05 bar', '106.6 s', '20.8 Cel', '7.65 bar', '21.4 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 2, '5.00 bar', '8.05 bar', '106.6 s', '21.0 Cel', '7.65 bar', '21.5 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 3, '5.00 bar', '8.00 bar', '104.7 s', '21.7 Cel', '7.65 bar', '20.7 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 3, '5.00 bar', '8.00 bar', '104.7 s', '21.5 Cel', '7.65 bar', '21.0 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('36edc84c-5019-3861-bf7c-98cc7a7a7224' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-05-19 18:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.19 [in_i''Hg]', '70 [degF]', '72 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-05-19 19:06:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1074,11 +1074,11 @@ select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 0, '85 [psi]', '120 [psi]', '88.6 s', '80 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 0, '85.0 [psi]', '120.0 [psi]', '88.8 s', '80 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 1, '85 [psi]', '119 [psi]', '85.7 s', '76 [degF]', '101 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 1, '85.0 [psi]', '119.5 [psi]', '87.5 s', '77 [degF]', '102 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 2, '85 [psi]', '120 [psi]', '89.2 s', '75 [degF]', '101 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 2, '85.0 [psi]', '120.0 [psi]', '89.1 s', '75 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('066c4213-0d14-387f-b350-ed54cb10232c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-08-08 19:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.78 [in_i''Hg]', '76 [degF]', '51 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-08-08 20:23:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1092,11 +1092,11 @@ select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 0, '85 [psi]', '120 [psi]', '92.7 s', '79 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 0, '85.0 [psi]', '120.0 [psi]', '91.9 s', '80 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 1, '85 [psi]', '120 [psi]', '90.2 s', '78 [degF]', '102 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 1, '85.0 [psi]', '120.0 [psi]', '90.6 s', '78 [degF]', '102 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 2, '85 [psi]', '120 [psi]', '92.5 s', '78 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 2, '85.0 [psi]', '120.0 [psi]', '91.8 s', '79 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('2dad245f-6fc0-3054-a527-99851cd00810' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-08-10 20:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.84 [in_i''Hg]', '79 [degF]', '79 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', 'First test since the valve job (8 June): like it was before.', '', 'PU-1', timestamp with time zone '2023-08-10 21:07:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1106,7 +1106,7 @@ select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 0, '90 [psi]', '150 [psi]', '1:10.1 m:ss', '86 [degF]', '118 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 0, '90 [psi]', '150 [psi]', '1:10.1 m:ss', '85 [degF]', '118 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 1, '90 [psi]', '150 [psi]', '1:09.8 m:ss', '85 [degF]', '117 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -1148,11 +1148,11 @@ select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 0, '5.00 bar', '8.00 bar', '107.0 s', '26.4 Cel', '7.60 bar', '26.4 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 0, '5.00 bar', '8.00 bar', '107.0 s', '26.3 Cel', '7.60 bar', '26.3 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 1, '5.00 bar', '8.00 bar', '107.8 s', '27.2 Cel', '7.65 bar', '27.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 1, '5.00 bar', '8.00 bar', '107.8 s', '27.1 Cel', '7.65 bar', '26.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 2, '5.00 bar', '8.00 bar', '107.9 s', '26.9 Cel', '7.60 bar', '26.4 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 2, '5.00 bar', '8.00 bar', '107.9 s', '26.9 Cel', '7.60 bar', '26.5 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('4fe2ea7c-94aa-3102-a13b-bf21731b1bd9' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-11-03 15:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '834 hPa', '16.8 Cel', '27 %', 'SETTLED', 'Filling heads idle.', '', 'PU-1', timestamp with time zone '2023-11-03 16:25:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1164,11 +1164,11 @@ select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 0, '5.00 bar', '7.95 bar', '105.2 s', '20.3 Cel', '7.60 bar', '19.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 0, '5.00 bar', '7.95 bar', '105.2 s', '20.1 Cel', '7.60 bar', '19.4 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 1, '5.00 bar', '8.00 bar', '105.6 s', '18.6 Cel', '7.65 bar', '18.9 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 1, '5.00 bar', '8.00 bar', '105.6 s', '18.6 Cel', '7.65 bar', '18.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 2, '5.00 bar', '8.05 bar', '108.0 s', '19.5 Cel', '7.65 bar', '19.6 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 2, '5.00 bar', '8.05 bar', '108.0 s', '19.6 Cel', '7.65 bar', '19.6 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('49201442-66eb-3516-8ea1-f931bf799478' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-11-10 15:15:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.72 [in_i''Hg]', '59 [degF]', '83 %', 'MEASURED', '870 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2023-11-10 16:33:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1198,11 +1198,11 @@ select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 0, '85 [psi]', '120 [psi]', '91.5 s', '60 [degF]', '83 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 0, '85.0 [psi]', '120.0 [psi]', '90.8 s', '60 [degF]', '84 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 1, '85 [psi]', '120 [psi]', '90.7 s', '60 [degF]', '82 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 1, '85.0 [psi]', '120.0 [psi]', '90.3 s', '59 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 2, '85 [psi]', '120 [psi]', '92.0 s', '56 [degF]', '82 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 2, '85.0 [psi]', '120.0 [psi]', '91.0 s', '56 [degF]', '81 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-11-13 19:20:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.71 [in_i''Hg]', '58 [degF]', '71 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-11-13 20:52:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1254,11 +1254,11 @@ select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 0, '5.00 bar', '8.00 bar', '105.4 s', '13.8 Cel', '7.65 bar', '14.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 0, '5.00 bar', '8.00 bar', '105.4 s', '13.7 Cel', '7.65 bar', '13.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 1, '5.00 bar', '8.00 bar', '104.6 s', '16.4 Cel', '7.60 bar', '15.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 1, '5.00 bar', '8.00 bar', '104.6 s', '16.4 Cel', '7.60 bar', '15.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 2, '5.00 bar', '8.00 bar', '105.3 s', '14.5 Cel', '7.65 bar', '14.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 2, '5.00 bar', '8.00 bar', '105.3 s', '14.4 Cel', '7.65 bar', '14.4 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('d4876070-f402-3b30-b7eb-50b11059f929' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-02-09 21:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '45 [degF]', '64 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-02-09 22:53:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1272,11 +1272,11 @@ select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 0, '85 [psi]', '120 [psi]', '91.0 s', '48 [degF]', '73 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 0, '85.0 [psi]', '120.0 [psi]', '91.2 s', '49 [degF]', '73 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 1, '85 [psi]', '120 [psi]', '89.8 s', '47 [degF]', '69 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 1, '85.0 [psi]', '120.0 [psi]', '90.6 s', '47 [degF]', '70 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 2, '85 [psi]', '120 [psi]', '89.7 s', '49 [degF]', '72 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 2, '85.0 [psi]', '120.0 [psi]', '90.4 s', '49 [degF]', '73 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('0dc42396-640a-319f-9e7e-4be296151dfc' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-02-14 14:40:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.89 [in_i''Hg]', '51 [degF]', '77 %', 'MEASURED', 'Isolated at V-3, header on C-02.', '', 'PU-1', timestamp with time zone '2024-02-14 16:21:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1304,7 +1304,7 @@ select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 1, '90 [psi]', '150 [psi]', '1:09.1 m:ss', '66 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 2, '90 [psi]', '151 [psi]', '1:09.0 m:ss', '63 [degF]', '94 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 2, '90 [psi]', '151 [psi]', '1:09.0 m:ss', '63 [degF]', '95 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('3bbca898-2c87-361e-b5c2-b4c5010dcd15' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-05-07 13:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.88 [in_i''Hg]', '72 [degF]', '75 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-05-07 14:40:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1344,11 +1344,11 @@ select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 0, '85 [psi]', '120 [psi]', '93.7 s', '77 [degF]', '101 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 0, '85.0 [psi]', '120.0 [psi]', '93.7 s', '77 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 1, '85 [psi]', '119 [psi]', '91.8 s', '73 [degF]', '98 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 1, '85.0 [psi]', '119.5 [psi]', '92.6 s', '74 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 2, '85 [psi]', '120 [psi]', '95.8 s', '75 [degF]', '98 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 2, '85.0 [psi]', '120.0 [psi]', '94.8 s', '75 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('f157614b-75d0-3d70-a03d-af0ed95433a4' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-05-15 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '841 hPa', '23.1 Cel', '24 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2024-05-15 17:48:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1360,11 +1360,11 @@ select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 0, '5.00 bar', '8.00 bar', '105.6 s', '24.6 Cel', '7.65 bar', '25.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 0, '5.00 bar', '8.00 bar', '105.6 s', '24.6 Cel', '7.65 bar', '25.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 1, '5.00 bar', '8.00 bar', '103.9 s', '25.4 Cel', '7.60 bar', '25.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 1, '5.00 bar', '8.00 bar', '103.9 s', '25.3 Cel', '7.60 bar', '25.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 2, '5.00 bar', '8.00 bar', '104.9 s', '26.9 Cel', '7.60 bar', '25.8 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 2, '5.00 bar', '8.00 bar', '104.9 s', '26.5 Cel', '7.60 bar', '25.7 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('3ccf39df-fa43-3345-a8b0-906894e6023f' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-05-17 13:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '62 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2024-05-17 14:46:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1376,9 +1376,9 @@ select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 0, '90 [psi]', '150 [psi]', '1:09.3 m:ss', '81 [degF]', '114 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 1, '90 [psi]', '150 [psi]', '1:09.8 m:ss', '77 [degF]', '110 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 1, '90 [psi]', '150 [psi]', '1:09.8 m:ss', '78 [degF]', '110 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 2, '90 [psi]', '150 [psi]', '1:08.5 m:ss', '83 [degF]', '113 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 2, '90 [psi]', '150 [psi]', '1:08.5 m:ss', '83 [degF]', '114 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('7f87d7e9-3324-3c0f-a727-5ecf36096990' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-08-06 18:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '69 %', 'MEASURED', 'Inlet filter changed last week.', '', 'PU-1', timestamp with time zone '2024-08-06 20:33:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1392,11 +1392,11 @@ select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 0, '85 [psi]', '120 [psi]', '92.8 s', '80 [degF]', '103 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 0, '85.0 [psi]', '120.0 [psi]', '93.3 s', '80 [degF]', '103 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 1, '85 [psi]', '120 [psi]', '92.9 s', '80 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 1, '85.0 [psi]', '120.0 [psi]', '93.2 s', '80 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 2, '85 [psi]', '119 [psi]', '92.9 s', '79 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 2, '85.0 [psi]', '119.5 [psi]', '93.4 s', '79 [degF]', '104 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('64e5b38f-328d-3a05-a270-7fdcc367464c' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-08-07 12:25:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '832 hPa', '30.7 Cel', '38 %', 'SETTLED', 'Filling heads idle.', '', 'PU-1', timestamp with time zone '2024-08-07 13:37:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1408,11 +1408,11 @@ select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 0, '5.00 bar', '8.00 bar', '109.0 s', '32.6 Cel', '7.65 bar', '33.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 0, '5.00 bar', '8.00 bar', '109.0 s', '32.8 Cel', '7.65 bar', '33.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 1, '5.00 bar', '8.00 bar', '107.7 s', '34.2 Cel', '7.60 bar', '33.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 1, '5.00 bar', '8.00 bar', '107.7 s', '34.4 Cel', '7.60 bar', '33.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 2, '5.00 bar', '8.00 bar', '106.5 s', '35.1 Cel', '7.60 bar', '34.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 2, '5.00 bar', '8.00 bar', '106.5 s', '35.2 Cel', '7.60 bar', '34.5 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('101b850d-371e-32d1-93db-e6da0e26bf5d' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-08-12 18:50:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.96 [in_i''Hg]', '73 [degF]', '60 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-08-12 19:21:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1422,9 +1422,9 @@ select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 0, '80 [psi]', '115 [psi]', '1:43.3 m:ss', '81 [degF]', '98 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 0, '80 [psi]', '115 [psi]', '1:43.3 m:ss', '81 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 1, '80 [psi]', '115 [psi]', '1:44.0 m:ss', '78 [degF]', '98 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 1, '80 [psi]', '115 [psi]', '1:44.0 m:ss', '79 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 2, '80 [psi]', '115 [psi]', '1:44.3 m:ss', '81 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -1450,7 +1450,7 @@ select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 0, '90 [psi]', '150 [psi]', '1:10.8 m:ss', '78 [degF]', '111 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 1, '90 [psi]', '150 [psi]', '1:09.4 m:ss', '77 [degF]', '112 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 1, '90 [psi]', '150 [psi]', '1:09.4 m:ss', '78 [degF]', '111 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '79 [degF]', '112 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -1466,13 +1466,13 @@ select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 0, '85 [psi]', '121 [psi]', '95.3 s', '57 [degF]', '80 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 0, '85.0 [psi]', '120.5 [psi]', '94.0 s', '57 [degF]', '80 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 1, '85 [psi]', '120 [psi]', '92.5 s', '58 [degF]', '82 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 1, '85.0 [psi]', '120.0 [psi]', '92.6 s', '58 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 2, '85 [psi]', '120 [psi]', '91.2 s', '60 [degF]', '83 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 2, '85.0 [psi]', '120.0 [psi]', '92.1 s', '59 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 3, '85 [psi]', '120 [psi]', '93.6 s', '55 [degF]', '82 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 3, '85.0 [psi]', '120.0 [psi]', '93.1 s', '56 [degF]', '81 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-11-14 14:05:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '840 hPa', '18.9 Cel', '25 %', 'SETTLED', 'Waited 12 min each time, needle still.', '', 'PU-1', timestamp with time zone '2024-11-14 15:01:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1484,11 +1484,11 @@ select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 0, '5.00 bar', '8.00 bar', '104.1 s', '20.7 Cel', '7.60 bar', '20.4 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 0, '5.00 bar', '8.00 bar', '104.1 s', '20.8 Cel', '7.60 bar', '20.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 1, '5.00 bar', '8.00 bar', '103.7 s', '23.5 Cel', '7.60 bar', '21.7 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 1, '5.00 bar', '8.00 bar', '103.7 s', '23.4 Cel', '7.60 bar', '21.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 2, '5.00 bar', '8.00 bar', '105.8 s', '21.8 Cel', '7.65 bar', '20.7 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 2, '5.00 bar', '8.00 bar', '105.8 s', '21.5 Cel', '7.65 bar', '20.8 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('3fbb7758-d9a4-3d15-8b5e-321966376914' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-11-14 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '57 [degF]', '68 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-11-14 21:25:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1498,7 +1498,7 @@ select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 0, '80 [psi]', '115 [psi]', '1:45.1 m:ss', '63 [degF]', '82 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 0, '80 [psi]', '115 [psi]', '1:45.1 m:ss', '62 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 1, '80 [psi]', '115 [psi]', '1:41.4 m:ss', '64 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -1536,13 +1536,13 @@ select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 0, '90 [psi]', '150 [psi]', '1:04.2 m:ss', '60 [degF]', '92 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 0, '90 [psi]', '150 [psi]', '1:04.2 m:ss', '60 [degF]', '93 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 1, '90 [psi]', '150 [psi]', '1:06.1 m:ss', '62 [degF]', '94 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 1, '90 [psi]', '150 [psi]', '1:06.1 m:ss', '61 [degF]', '93 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 2, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '59 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 3, '90 [psi]', '150 [psi]', '1:11.2 m:ss', '56 [degF]', '87 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 3, '90 [psi]', '150 [psi]', '1:11.2 m:ss', '56 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('711187be-97b1-3ba9-866f-4ee0cacb9906' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-02-13 18:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '49 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2025-02-13 20:08:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1568,11 +1568,11 @@ select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 0, '5.00 bar', '8.00 bar', '106.1 s', '14.3 Cel', '7.60 bar', '13.8 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 0, '5.00 bar', '8.00 bar', '106.1 s', '14.2 Cel', '7.60 bar', '13.7 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 1, '5.00 bar', '8.05 bar', '108.3 s', '12.5 Cel', '7.65 bar', '13.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 1, '5.00 bar', '8.05 bar', '108.3 s', '12.5 Cel', '7.65 bar', '12.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 2, '5.00 bar', '8.00 bar', '106.2 s', '12.3 Cel', '7.60 bar', '12.5 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 2, '5.00 bar', '8.00 bar', '106.2 s', '12.5 Cel', '7.60 bar', '12.6 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('dc9d537a-fa11-3a8a-9376-3e480b67132c' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-02-19 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.84 [in_i''Hg]', '51 [degF]', '57 %', 'MEASURED', 'Took the temperature twice, same.', '', 'PU-1', timestamp with time zone '2025-02-19 22:10:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1584,7 +1584,7 @@ select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 0, '80 [psi]', '115 [psi]', '1:42.9 m:ss', '57 [degF]', '76 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 1, '80 [psi]', '115 [psi]', '1:43.6 m:ss', '60 [degF]', '80 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 1, '80 [psi]', '115 [psi]', '1:43.6 m:ss', '60 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 2, '80 [psi]', '115 [psi]', '1:42.7 m:ss', '59 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -1600,11 +1600,11 @@ select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 0, '85 [psi]', '120 [psi]', '93.7 s', '51 [degF]', '75 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 0, '85.0 [psi]', '120.0 [psi]', '93.7 s', '51 [degF]', '75 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 1, '85 [psi]', '120 [psi]', '93.7 s', '50 [degF]', '75 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 1, '85.0 [psi]', '120.0 [psi]', '93.8 s', '50 [degF]', '75 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 2, '85 [psi]', '120 [psi]', '94.9 s', '51 [degF]', '76 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 2, '85.0 [psi]', '120.0 [psi]', '94.4 s', '51 [degF]', '76 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-05-05 15:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '67 [degF]', 'NOT_MEASURED', 'Motor too hot to touch after.', '', 'PU-1', timestamp with time zone '2025-05-05 16:47:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1632,7 +1632,7 @@ select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 1, '90 [psi]', '150 [psi]', '1:09.4 m:ss', '78 [degF]', '111 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '74 [degF]', '106 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '73 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('095f4a2b-ca46-397a-9e25-94fe15114621' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-05-12 15:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '70 [degF]', '56 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-05-12 17:17:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1646,11 +1646,11 @@ select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 0, '85 [psi]', '120 [psi]', '95.1 s', '76 [degF]', '99 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 0, '85.0 [psi]', '120.0 [psi]', '95.0 s', '75 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 1, '85 [psi]', '120 [psi]', '95.1 s', '77 [degF]', '101 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 1, '85.0 [psi]', '120.0 [psi]', '94.6 s', '77 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 2, '85 [psi]', '120 [psi]', '96.0 s', '78 [degF]', '101 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 2, '85.0 [psi]', '120.0 [psi]', '95.3 s', '78 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('af51e767-255a-342e-b7fc-b50f32f1af62' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-05-13 15:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.87 [in_i''Hg]', '66 [degF]', '75 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-05-13 16:17:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1664,7 +1664,7 @@ select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 1, '80 [psi]', '115 [psi]', '1:42.3 m:ss', '72 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 2, '80 [psi]', '115 [psi]', '1:41.1 m:ss', '73 [degF]', '91 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 2, '80 [psi]', '115 [psi]', '1:41.1 m:ss', '73 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('8b66a08b-e34b-3ad4-8cf6-284215d2bd29' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-05-16 15:15:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '829 hPa', '24.6 Cel', '24 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2025-05-16 15:56:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1676,11 +1676,11 @@ select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 0, '5.00 bar', '8.00 bar', '107.6 s', '26.9 Cel', '7.65 bar', '27.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 0, '5.00 bar', '8.00 bar', '107.6 s', '26.8 Cel', '7.65 bar', '26.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 1, '5.00 bar', '8.00 bar', '107.7 s', '27.3 Cel', '7.65 bar', '27.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 1, '5.00 bar', '8.00 bar', '107.7 s', '27.1 Cel', '7.65 bar', '27.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 2, '5.00 bar', '8.00 bar', '107.0 s', '26.7 Cel', '7.65 bar', '27.6 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 2, '5.00 bar', '8.00 bar', '107.0 s', '26.7 Cel', '7.65 bar', '27.2 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('2fb02b79-b1b3-3876-a5cf-31d15e97651c' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-08-05 20:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.19 [in_i''Hg]', '78 [degF]', '71 %', 'MEASURED', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2025-08-05 22:26:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1694,9 +1694,9 @@ select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 1, '80 [psi]', '115 [psi]', '1:41.8 m:ss', '84 [degF]', '103 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 2, '80 [psi]', '116 [psi]', '1:45.4 m:ss', '87 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 2, '80 [psi]', '116 [psi]', '1:45.4 m:ss', '86 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 3, '80 [psi]', '115 [psi]', '1:44.5 m:ss', '85 [degF]', '103 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 3, '80 [psi]', '115 [psi]', '1:44.5 m:ss', '84 [degF]', '103 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('822e5559-6452-33af-af66-be05905de673' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-08-08 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.03 [in_i''Hg]', '68 [degF]', '89 %', 'MEASURED', '868 {rev}/min', '875 {rev}/min', 'Oil topped up, half a litre.', '', 'PU-1', timestamp with time zone '2025-08-08 22:02:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1706,11 +1706,11 @@ select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 0, '90 [psi]', '150 [psi]', '1:10.1 m:ss', '73 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 0, '90 [psi]', '150 [psi]', '1:10.1 m:ss', '73 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 1, '90 [psi]', '150 [psi]', '1:10.0 m:ss', '76 [degF]', '106 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 1, '90 [psi]', '150 [psi]', '1:10.0 m:ss', '75 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 2, '90 [psi]', '150 [psi]', '1:10.7 m:ss', '73 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 2, '90 [psi]', '150 [psi]', '1:10.7 m:ss', '74 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('f230a62a-a91b-3467-8695-f0181b710aa8' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-08-14 20:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '76 [degF]', '73 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-08-14 21:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1724,11 +1724,11 @@ select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 0, '85 [psi]', '120 [psi]', '96.4 s', '80 [degF]', '103 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 0, '85.0 [psi]', '120.0 [psi]', '96.6 s', '80 [degF]', '103 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 1, '85 [psi]', '120 [psi]', '97.8 s', '81 [degF]', '105 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 1, '85.0 [psi]', '120.0 [psi]', '97.2 s', '81 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 2, '85 [psi]', '120 [psi]', '96.6 s', '83 [degF]', '107 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 2, '85.0 [psi]', '120.0 [psi]', '96.3 s', '83 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('180b53b9-4ab7-3820-a732-67219093ef20' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-08-18 16:35:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '85 [degF]', 'NOT_MEASURED', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2025-08-18 17:33:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1752,11 +1752,11 @@ select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 0, '5.00 bar', '8.00 bar', '109.7 s', '31.0 Cel', '7.65 bar', '31.6 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 0, '5.00 bar', '8.00 bar', '109.7 s', '30.9 Cel', '7.65 bar', '31.3 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 1, '5.00 bar', '8.00 bar', '109.3 s', '30.0 Cel', '7.65 bar', '30.8 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 1, '5.00 bar', '8.00 bar', '109.3 s', '30.0 Cel', '7.65 bar', '30.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 2, '5.00 bar', '8.00 bar', '107.5 s', '34.1 Cel', '7.60 bar', '32.1 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 2, '5.00 bar', '8.00 bar', '107.5 s', '33.7 Cel', '7.60 bar', '32.2 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('024d6544-e0bb-332f-9c56-16865e05df3c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-11-03 20:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.79 [in_i''Hg]', '61 [degF]', '68 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-11-03 21:14:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1770,13 +1770,13 @@ select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, '85 [psi]', '120 [psi]', '97.1 s', '62 [degF]', '86 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, '85.0 [psi]', '120.0 [psi]', '96.9 s', '62 [degF]', '86 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, '85 [psi]', '120 [psi]', '97.5 s', '64 [degF]', '88 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, '85.0 [psi]', '120.0 [psi]', '97.0 s', '64 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 2, '85 [psi]', '120 [psi]', '95.1 s', '66 [degF]', '89 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 2, '85.0 [psi]', '120.0 [psi]', '95.7 s', '66 [degF]', '89 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 3, '85 [psi]', '120 [psi]', '95.0 s', '63 [degF]', '88 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 3, '85.0 [psi]', '120.0 [psi]', '95.8 s', '63 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('1517e50d-d4a6-3aed-84b1-611996ae4431' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-11-06 19:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.27 [in_i''Hg]', '60 [degF]', '53 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-11-06 19:55:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1788,7 +1788,7 @@ select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 0, '80 [psi]', '115 [psi]', '1:41.8 m:ss', '65 [degF]', '86 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 1, '80 [psi]', '115 [psi]', '1:40.0 m:ss', '71 [degF]', '91 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 1, '80 [psi]', '115 [psi]', '1:40.0 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 2, '80 [psi]', '115 [psi]', '1:41.0 m:ss', '70 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -1828,11 +1828,11 @@ select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 0, '5.00 bar', '8.00 bar', '105.0 s', '13.6 Cel', '7.60 bar', '13.4 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 0, '5.00 bar', '8.00 bar', '105.0 s', '13.5 Cel', '7.60 bar', '13.4 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 1, '5.00 bar', '8.00 bar', '104.8 s', '15.1 Cel', '7.60 bar', '13.9 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 1, '5.00 bar', '8.00 bar', '104.8 s', '15.0 Cel', '7.60 bar', '14.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 2, '5.00 bar', '8.00 bar', '105.4 s', '15.0 Cel', '7.65 bar', '13.7 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 2, '5.00 bar', '8.00 bar', '105.4 s', '14.8 Cel', '7.65 bar', '13.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 3, '5.00 bar', '8.00 bar', '106.4 s', '13.8 Cel', '7.65 bar', '13.8 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -1844,7 +1844,7 @@ select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 0, '90 [psi]', '150 [psi]', '1:08.9 m:ss', '51 [degF]', '84 [degF]' from demo_start;
+select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 0, '90 [psi]', '150 [psi]', '1:08.9 m:ss', '51 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 1, '90 [psi]', '150 [psi]', '1:08.3 m:ss', '54 [degF]', '86 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
@@ -1860,11 +1860,11 @@ select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 0, '5.00 bar', '8.00 bar', '106.7 s', '10.8 Cel', '7.65 bar', '11.0 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 0, '5.00 bar', '8.00 bar', '106.7 s', '11.1 Cel', '7.65 bar', '11.3 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 1, '5.00 bar', '8.00 bar', '106.5 s', '11.7 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 1, '5.00 bar', '8.00 bar', '106.5 s', '11.9 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 2, '5.00 bar', '8.00 bar', '106.2 s', '12.5 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 2, '5.00 bar', '8.00 bar', '106.2 s', '12.4 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('9547e5a4-8185-3468-b9e2-6cf5e120edea' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-02-12 16:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.07 [in_i''Hg]', '53 [degF]', '69 %', 'MEASURED', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-02-12 17:27:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1878,11 +1878,11 @@ select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, '85 [psi]', '120 [psi]', '97.1 s', '58 [degF]', '81 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, '85.0 [psi]', '120.0 [psi]', '96.5 s', '57 [degF]', '81 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, '85 [psi]', '120 [psi]', '96.0 s', '61 [degF]', '84 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, '85.0 [psi]', '120.0 [psi]', '96.0 s', '61 [degF]', '84 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 2, '85 [psi]', '120 [psi]', '95.4 s', '60 [degF]', '82 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 2, '85.0 [psi]', '120.0 [psi]', '95.5 s', '60 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2026-02-16 17:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '50 [degF]', 'NOT_MEASURED', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2026-02-16 19:11:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1910,7 +1910,7 @@ select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 2, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '64 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 3, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '65 [degF]', '83 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 3, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '64 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('4e9c2257-8add-334e-9077-fbf57c57f49f' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-05-06 17:55:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.09 [in_i''Hg]', '71 [degF]', '83 %', 'MEASURED', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-05-06 19:46:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1924,13 +1924,13 @@ select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, '85 [psi]', '120 [psi]', '96.3 s', '78 [degF]', '101 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, '85.0 [psi]', '120.0 [psi]', '96.6 s', '78 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, '85 [psi]', '120 [psi]', '98.0 s', '77 [degF]', '99 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, '85.0 [psi]', '120.0 [psi]', '97.8 s', '77 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 2, '85 [psi]', '120 [psi]', '95.6 s', '74 [degF]', '100 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 2, '85.0 [psi]', '120.0 [psi]', '96.6 s', '74 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 3, '85 [psi]', '120 [psi]', '98.2 s', '76 [degF]', '101 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 3, '85.0 [psi]', '120.0 [psi]', '97.7 s', '77 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('7e905eca-59e7-3e27-9a12-b3abab826cec' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2026-05-11 14:55:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.08 [in_i''Hg]', '72 [degF]', '78 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2026-05-11 15:33:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1942,9 +1942,9 @@ select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 0, '80 [psi]', '115 [psi]', '1:44.1 m:ss', '80 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 1, '80 [psi]', '115 [psi]', '1:42.8 m:ss', '82 [degF]', '102 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 1, '80 [psi]', '115 [psi]', '1:42.8 m:ss', '82 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 2, '80 [psi]', '115 [psi]', '1:44.0 m:ss', '79 [degF]', '100 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 2, '80 [psi]', '115 [psi]', '1:44.0 m:ss', '79 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2026-05-15 13:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '833 hPa', '19.9 Cel', '22 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2026-05-15 14:27:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -1956,9 +1956,9 @@ select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 0, '5.00 bar', '8.00 bar', '107.0 s', '26.0 Cel', '7.60 bar', '24.7 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 0, '5.00 bar', '8.00 bar', '107.0 s', '25.9 Cel', '7.60 bar', '24.7 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
-select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 1, '5.00 bar', '8.00 bar', '107.5 s', '22.4 Cel', '7.65 bar', '22.2 Cel', '12 min' from demo_start;
+select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 1, '5.00 bar', '8.00 bar', '107.5 s', '22.2 Cel', '7.65 bar', '22.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 2, '5.00 bar', '8.00 bar', '108.6 s', '23.0 Cel', '7.65 bar', '22.8 Cel', '12 min' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -1982,7 +1982,7 @@ select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 0, '90 [psi]', '150 [psi]', '1:09.0 m:ss', '84 [degF]', '114 [degF]' from demo_start;
+select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 0, '90 [psi]', '150 [psi]', '1:09.0 m:ss', '83 [degF]', '114 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 1, '90 [psi]', '150 [psi]', '1:10.5 m:ss', '81 [degF]', '113 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)

@@ -32,6 +32,6 @@ record Gauge(PressureUnit unit, double resolution, double error) {
     }
 
     Entered mark(double value) {
-        return new Entered(Rounded.places(value, resolution < 1 ? 2 : 0), unit);
+        return new Entered(Rounded.places(value, resolution < 0.1 ? 2 : resolution < 1 ? 1 : 0), unit);
     }
 }

@@ -63,7 +63,7 @@ final class Machines {
             day -> 1 - 0.022 * years(day),
             8,
             MEASURED,
-            day -> new Gauge(PSI, 1, -0.008),
+            day -> new Gauge(PSI, 0.5, -0.008),
             85,
             120,
             List.of("R-02", "R-04", "P-02"),

@@ -104,7 +104,7 @@ final class RunSimulation {
     }
 
     private @Nullable Entered thermometer(double kelvin) {
-        double shown = kelvin + machine.probeError() + 0.4 * random.nextGaussian();
+        double shown = kelvin + machine.probeError() + 0.25 * random.nextGaussian();
         return temperature(shown, machine.habits().metric());
     }
 
