@@ -1,0 +1,157 @@
+package plantair.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.LocalDate;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import plantair.demo.Occasion.Trouble;
+import plantair.equipment.Compressors;
+import plantair.equipment.Receivers;
+import plantair.equipment.VesselHazard;
+import plantair.pumpup.FindingCode;
+import plantair.site.Sites;
+import plantair.testing.OnH2;
+import plantair.testing.OnPostgres;
+import plantair.testrecord.StoredResult;
+import plantair.trend.Direction;
+import plantair.trend.OutputLine;
+import plantair.trend.OutputPoint;
+
+/** The stories of the demo plant as the application sees them. */
+abstract class DemoPlantTests extends LoadedDemoPlant {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 6, 15);
+
+    @Autowired
+    private Sites sites;
+
+    @Autowired
+    private Compressors compressors;
+
+    @Autowired
+    private Receivers receivers;
+
+    @Test
+    void holdsWhatTheGeneratorMakes() throws IOException {
+        assertThat(Files.readString(DemoPlantSql.FILE).lines())
+                .containsExactlyElementsOf(DemoPlantSql.text().lines().toList());
+    }
+
+    @Test
+    void hasAResultForEveryTest() {
+        assertThat(sites.count()).isEqualTo(2);
+        assertThat(compressors.count()).isEqualTo(5);
+        assertThat(receivers.count()).isEqualTo(7);
+        assertThat(tests.count()).isEqualTo(TRUTH.size()).isGreaterThan(125);
+        assertThat(results.count()).isEqualTo(TRUTH.size());
+    }
+
+    @Test
+    void keepsReadingsAsTyped() {
+        DemoTest first = TRUTH.get(0);
+        var stored =
+                tests.findBySubmission(first.draft().submission()).orElseThrow().id();
+
+        assertThat(jdbc.queryForList(
+                        "select elapsed from pump_up_run where test_id = ? order by position", String.class, stored))
+                .containsExactlyElementsOf(first.draft().runs().stream()
+                        .map(run -> run.elapsed().text())
+                        .toList());
+        assertThat(jdbc.queryForList("select elapsed from pump_up_run", String.class))
+                .anyMatch(text -> text.matches("\\d+\\.\\d s"))
+                .anyMatch(text -> text.matches("\\d:\\d\\d\\.\\d m:ss"));
+    }
+
+    @Test
+    void showsWearAsFalling() {
+        var line = OutputLine.of(current("C-02", day -> true).stream()
+                .map(result -> new OutputPoint(day(result), result.comparable().orElseThrow(), result.relativeRandom()))
+                .toList());
+
+        assertThat(line.direction()).isEqualTo(Direction.FALLING);
+    }
+
+    @Test
+    void showsTheRepair() {
+        double early = mean("C-01", day -> day.isBefore(LocalDate.of(2021, 12, 1)));
+        double late = mean("C-01", day -> day.isAfter(LocalDate.of(2022, 10, 1)) && day.isBefore(Machines.REPAIR));
+        double repaired = mean("C-01", day -> day.isAfter(Machines.REPAIR));
+
+        assertThat(late / early).isBetween(0.75, 0.9);
+        assertThat(repaired / early).isBetween(0.95, 1.02);
+    }
+
+    @Test
+    void showsTheStepOfTheNewGauge() {
+        double before = mean("C-03", day -> day.getYear() == 2022);
+        double after = mean("C-03", day -> !day.isBefore(Machines.NEW_GAUGE));
+
+        assertThat(after / before).isBetween(0.91, 0.96);
+    }
+
+    @Test
+    void showsLowOutputWhereTheValveLeaked() {
+        double usual = mean("C-03", day -> day.getYear() == 2022);
+
+        assertThat(flow(only(Trouble.LEAKING_VALVE)) / usual).isBetween(0.8, 0.92);
+    }
+
+    @Test
+    void averagesAllButTheColdStart() {
+        StoredResult cold = only(Trouble.COLD_START);
+
+        assertThat(cold.freeAir()).isEmpty();
+        assertThat(projection.result(cold).findings()).anyMatch(finding -> finding.code() == FindingCode.RUNS_DRIFT);
+        assertThat(TRUTH)
+                .filteredOn(test -> result(test).freeAir().isEmpty())
+                .extracting(DemoTest::trouble)
+                .containsExactly(Trouble.COLD_START);
+    }
+
+    @Test
+    void supersedesTheWetTest() {
+        StoredResult wet = only(Trouble.WATER);
+        var correction = tests.findBySupersedesId(wet.testId()).orElseThrow();
+        StoredResult dry = resultOf(correction.id());
+
+        assertThat(wet.isCurrent()).isFalse();
+        assertThat(wet.ratingRatio().orElseThrow()).isGreaterThan(1.05);
+        assertThat(correction.reason()).isEqualTo("water drained");
+        assertThat(dry.isCurrent()).isTrue();
+        assertThat(dry.ratingRatio().orElseThrow()).isBetween(0.85, 1.0);
+        assertThat(jdbc.queryForList("select after_text from change_record where kind = 'TEST'", String.class))
+                .containsExactly("superseded by test " + correction.id());
+    }
+
+    @Test
+    void tellsNoPartOfARatingOfUnknownBasis() {
+        assertThat(current("C-03", day -> true))
+                .allMatch(result -> result.ratingRatio().isEmpty());
+    }
+
+    @Test
+    void hasVesselsNobodyShouldStandBeside() {
+        assertThat(hazards(Registers.GULL, "R-03")).containsExactly(VesselHazard.CERTIFICATE_EXPIRED);
+        assertThat(hazards(Registers.MESA, "R-11")).containsExactly(VesselHazard.RELIEF_ABOVE_MAWP);
+        assertThat(hazards(Registers.GULL, "R-01")).isEmpty();
+    }
+
+    private Set<VesselHazard> hazards(String site, String tag) {
+        long id = sites.findByFactsNameIgnoreCase(site).orElseThrow().id();
+        return receivers
+                .findBySiteIdAndFactsTagIgnoreCase(id, tag)
+                .orElseThrow()
+                .facts()
+                .hazards(TODAY);
+    }
+}
+
+@OnH2
+final class DemoPlantOnH2Tests extends DemoPlantTests {}
+
+@OnPostgres
+final class DemoPlantOnPostgresTests extends DemoPlantTests {}

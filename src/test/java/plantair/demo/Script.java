@@ -1,0 +1,40 @@
+package plantair.demo;
+
+import java.util.List;
+import java.util.UUID;
+import plantair.equipment.RatingEntry;
+
+/** The statements so far. */
+final class Script {
+
+    private final StringBuilder sql = new StringBuilder();
+
+    void add(Insert insert) {
+        sql.append(insert);
+    }
+
+    void ratings(String table, String owner, String ownerId, List<RatingEntry> ratings) {
+        for (int i = 0; i < ratings.size(); i++) {
+            add(new Insert(table)
+                    .setSql(owner, ownerId)
+                    .set("position", i)
+                    .set("pressure", ratings.get(i).pressure())
+                    .set("flow", ratings.get(i).flow())
+                    .set("basis", ratings.get(i).basis()));
+        }
+    }
+
+    static String id(String table, String name) {
+        String column = table.equals("site") ? "name" : "tag";
+        return "(select id from " + table + " where " + column + " = '" + name + "')";
+    }
+
+    static String testId(UUID submission) {
+        return "(select id from pump_up_test where submission = '" + submission + "')";
+    }
+
+    @Override
+    public String toString() {
+        return sql.toString();
+    }
+}

@@ -1,0 +1,88 @@
+package plantair.demo;
+
+import plantair.pumpup.VolumePart;
+import plantair.testrecord.RunEntry;
+import plantair.testrecord.TestConditions;
+import plantair.testrecord.TestDraft;
+import plantair.testrecord.VolumeCopy;
+
+/** The tests as SQL. */
+final class TestSql {
+
+    private final Script script;
+
+    TestSql(Script script) {
+        this.script = script;
+    }
+
+    void add(DemoTest test) {
+        TestDraft draft = test.draft();
+        var insert = new Insert("pump_up_test")
+                .set("submission", draft.submission())
+                .setSql(
+                        "compressor_id",
+                        Script.id("compressor", draft.compressor().tag()))
+                .set("performed_at", draft.performedAt())
+                .set("zone", draft.zone())
+                .set("tester", draft.tester());
+        conditions(insert, draft.conditions())
+                .set("notes", draft.notes())
+                .set("confirmed", draft.confirmed())
+                .set("method_version", draft.methodVersion())
+                .set("recorded_at", test.recordedAt())
+                .set("recorded_by", draft.tester());
+        if (test.correction() != null) {
+            insert.setSql("supersedes_id", Script.testId(test.correction().supersedes()))
+                    .set("reason", test.correction().reason());
+        }
+        script.add(insert);
+        String id = Script.testId(draft.submission());
+        for (int i = 0; i < draft.volumes().size(); i++) {
+            volume(id, i, draft.volumes().get(i));
+        }
+        script.ratings("pump_up_rating", "test_id", id, draft.ratings());
+        for (int i = 0; i < draft.runs().size(); i++) {
+            run(id, i, draft.runs().get(i));
+        }
+    }
+
+    private static Insert conditions(Insert insert, TestConditions conditions) {
+        return insert.set("site_elevation", conditions.siteElevation())
+                .set("site_barometer", conditions.siteBarometer())
+                .set("barometer", conditions.barometer())
+                .set("intake_temperature", conditions.intakeTemperature())
+                .set("intake_humidity", conditions.intakeHumidity())
+                .set("air_temperature", conditions.airTemperature())
+                .set("water", conditions.water())
+                .set("speed", conditions.speed())
+                .set("rated_speed", conditions.ratedSpeed());
+    }
+
+    private void volume(String testId, int position, VolumeCopy copy) {
+        String register = copy.kind() == VolumePart.Kind.RECEIVER ? "receiver" : "pipe_piece";
+        script.add(new Insert("pump_up_volume")
+                .setSql("test_id", testId)
+                .set("position", position)
+                .set("kind", copy.kind())
+                .setSql("source_id", Script.id(register, copy.label()))
+                .set("label", copy.label())
+                .set("volume", copy.volume())
+                .set("length", copy.length())
+                .set("bore", copy.bore())
+                .set("mawp", copy.mawp()));
+    }
+
+    private void run(String testId, int position, RunEntry run) {
+        script.add(new Insert("pump_up_run")
+                .setSql("test_id", testId)
+                .set("position", position)
+                .set("start_pressure", run.startPressure())
+                .set("stop_pressure", run.stopPressure())
+                .set("elapsed", run.elapsed())
+                .set("start_air", run.startAir())
+                .set("stop_air", run.stopAir())
+                .set("settled_pressure", run.settledPressure())
+                .set("settled_air", run.settledAir())
+                .set("settled_wait", run.settledWait()));
+    }
+}
