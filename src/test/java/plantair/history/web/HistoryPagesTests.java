@@ -1,0 +1,292 @@
+package plantair.history.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jakarta.persistence.EntityManagerFactory;
+import jakarta.servlet.http.Cookie;
+import java.io.UnsupportedEncodingException;
+import java.util.List;
+import org.hibernate.SessionFactory;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.equipment.Compressor;
+import plantair.site.Site;
+import plantair.testing.Database;
+import plantair.testing.OnH2;
+import plantair.testing.OnPostgres;
+import plantair.testing.Plant;
+
+abstract class HistoryPagesTests {
+
+    @Autowired
+    private ApplicationContext context;
+
+    @Autowired
+    private Database database;
+
+    @Autowired
+    private MockMvcTester browser;
+
+    @Autowired
+    private EntityManagerFactory entities;
+
+    private Plant plant;
+    private Site site;
+
+    @BeforeEach
+    void emptyPlant() {
+        database.wipe();
+        plant = Plant.in(context);
+    }
+
+    @Test
+    void leadsAnEmptyInstallationToItsFirstTest() {
+        Document empty = page("/");
+        plant.compressor(plant.site());
+        Document started = page("/");
+
+        assertThat(empty.select("ol a").eachAttr("href"))
+                .containsExactly("/sites/new", "/compressors/new", "/receivers/new", "/tests/new");
+        assertThat(empty.text()).contains("mvn spring-boot:run -Dspring-boot.run.profiles=demo");
+        assertThat(empty.select("table")).isEmpty();
+        assertThat(started.select("ol .status").size()).isEqualTo(2);
+        assertThat(started.select("#machines tbody tr").text()).contains("C-1", "Never tested");
+    }
+
+    @Test
+    void showsEachMachineWithItsLastTest() {
+        Compressor compressor = testedFor(3);
+
+        Document page = page("/");
+        var cells = page.select("#machines tbody tr td").eachText();
+
+        assertThat(page.select("#machines tbody th").text()).isEqualTo("C-1 North works, piston");
+        assertThat(page.select("#machines tbody th a").attr("href")).isEqualTo("/compressors/" + compressor.id());
+        assertThat(cells.get(5)).isEqualTo("2026-04-05 71 days ago");
+        assertThat(page.select("a[href=/tests/new?compressor=" + compressor.id() + "]")
+                        .text())
+                .isEqualTo("New test");
+        assertThat(page.text()).doesNotContain("??");
+    }
+
+    @Test
+    void putsTheWorstFirstAndTheUntestedLast() {
+        site = plant.site();
+        var even = plant.compressor(site, "EVEN");
+        var worn = plant.compressor(site, "WORN");
+        var drifts = plant.compressor(site, "DRIFTS");
+        plant.compressor(site, "ALPHA-NEVER");
+        var retired = plant.compressor(site, "A-RETIRED", false);
+        for (var machine : List.of(even, worn, drifts, retired)) {
+            plant.test(machine, "2026-01-05T14:00:00Z", "60.2", "60.8", "60.5");
+        }
+        plant.test(even, "2026-02-05T14:00:00Z", "60.4", "60.6", "60.5");
+        plant.test(worn, "2026-02-05T14:00:00Z", "70.2", "70.8", "70.5");
+        plant.test(drifts, "2026-02-05T14:00:00Z", "50", "60", "70");
+
+        assertThat(tags("/")).containsExactly("DRIFTS", "WORN", "EVEN", "ALPHA-NEVER");
+        assertThat(tags("/?show=ALL")).containsExactly("DRIFTS", "WORN", "EVEN", "ALPHA-NEVER", "A-RETIRED");
+        assertThat(page("/").select("#machines tbody tr").first().text())
+                .contains("■ runs drift, not averaged", "runs not averaged");
+    }
+
+    @Test
+    void showsOneSiteAlone() {
+        var north = plant.site();
+        var south = plant.site("Süd", "Europe/Berlin");
+        plant.compressor(north, "N-1");
+        plant.compressor(south, "S-1");
+
+        assertThat(tags("/?site=" + south.id())).containsExactly("S-1");
+        assertThat(tags("/?site=")).containsExactly("N-1", "S-1");
+        assertThat(page("/?site=" + south.id()).select("#site option[selected]").text())
+                .isEqualTo("Süd");
+        assertThat(browser.get().uri("/?site=999")).hasStatusOk();
+    }
+
+    @Test
+    void answersOddAddressesWithoutFailing() {
+        Compressor compressor = testedFor(1);
+
+        assertThat(browser.get().uri("/?site=x&show=x")).hasStatus(422);
+        for (String path : List.of("/?show=ALL&", "/compressors/" + compressor.id() + "?")) {
+            for (String number : List.of("0", "-1", "2", "2147483647")) {
+                assertThat(browser.get().uri(path + "page=" + number))
+                        .as(path + number)
+                        .hasStatus(404);
+            }
+            assertThat(browser.get().uri(path + "page=x")).hasStatus(400);
+        }
+        assertThat(browser.get().uri("/compressors/999")).hasStatus(404);
+        assertThat(browser.get().uri("/compressors/99999999999999999999")).hasStatus4xxClientError();
+    }
+
+    @Test
+    void tellsTheDirectionOnlyWhenThereIsALine() {
+        Compressor compressor = testedFor(2);
+        Document two = page("/compressors/" + compressor.id());
+        plant.test(compressor, "2026-04-05T14:00:00Z", "60.3", "60.7", "60.5");
+        Document three = page("/compressors/" + compressor.id());
+
+        assertThat(two.select("section .status").first().text()).isEqualTo("○ cannot be told yet");
+        assertThat(two.select(".lead")).isEmpty();
+        assertThat(two.select("#flows tr[data-line]")).isEmpty();
+        assertThat(three.select("section .status").first().text()).isEqualTo("○ cannot be told");
+        assertThat(three.select(".lead").text()).matches("-?[\\d.]+ ± [\\d.]+ % a year \\(95 % interval .*");
+        assertThat(three.select("#flows tr[data-line]")).hasSize(3);
+    }
+
+    @Test
+    void callsALongFallFalling() {
+        Compressor compressor = plant.compressor(plant.site());
+        for (int year = 2018; year < 2027; year++) {
+            int seconds = 60 + 3 * (year - 2018);
+            plant.test(compressor, year + "-01-05T14:00:00Z", seconds + ".2", seconds + ".8", seconds + ".5");
+        }
+
+        Document page = page("/compressors/" + compressor.id());
+
+        assertThat(page.select("section .status").first().text()).isEqualTo("▲ falling");
+        assertThat(page.select("#flows tbody tr")).hasSize(9);
+        assertThat(page("/").select("#machines .status").eachText()).contains("▲ falling");
+    }
+
+    @Test
+    void takesTheFirstAveragedCurrentTestAsBaseline() {
+        Compressor compressor = plant.compressor(plant.site());
+        plant.test(compressor, "2025-01-05T14:00:00Z", "50", "60", "70");
+        var wrong = plant.test(compressor, "2025-04-05T14:00:00Z", "20.2", "20.8", "20.5");
+        var right = plant.plan(compressor)
+                .on("2025-04-05T14:00:00Z")
+                .runs("60.2", "60.8", "60.5")
+                .supersede(wrong, "seconds of another machine");
+        plant.test(compressor, "2025-07-05T14:00:00Z", "60.2", "60.8", "60.5");
+
+        Document page = page("/compressors/" + compressor.id());
+
+        assertThat(page.select("a[href=/tests/" + right.id() + "]").eachText()).contains("test 3 of 2025-04-05");
+        assertThat(page.select("#flows tbody tr")).hasSize(3);
+        assertThat(page.select("#flows tr[data-included=false]").text()).contains("2025-01-05", "runs not averaged");
+        assertThat(page.select("#flows tr[data-included=false]").hasAttr("data-flow"))
+                .isFalse();
+        assertThat(page.select("#flows tbody tr").first().text()).contains("100.0 ± 7.1 %");
+        assertThat(page.select("#tests tbody tr")).hasSize(4);
+        assertThat(page.select("#tests .superseded").text())
+                .contains("Test 2", "superseded by test 3: seconds of another machine");
+        assertThat(page.select("#tests").text()).contains("corrects test 2: seconds of another machine");
+    }
+
+    @Test
+    void showsDaysWhereTheTestWasMade() {
+        Compressor compressor = plant.compressor(plant.site("Far", "Pacific/Auckland"));
+        plant.test(compressor, "2026-06-14T20:00:00Z", "60.2", "60.8", "60.5");
+
+        assertThat(page("/").select("#machines").text()).contains("2026-06-15 yesterday");
+        assertThat(page("/compressors/" + compressor.id()).text()).contains("2026-06-15 08:00 NZST");
+    }
+
+    @Test
+    void escapesNamesAndReasons() {
+        Compressor compressor = plant.compressor(plant.site("<b>ß</b>", "UTC"), "<i>${7*7}");
+        plant.test(compressor, "2026-01-05T14:00:00Z", "60.2", "60.8", "60.5");
+
+        assertThat(page("/").select("#machines tbody th").text()).isEqualTo("<i>${7*7} <b>ß</b>, piston");
+        assertThat(page("/compressors/" + compressor.id()).select("h1").text())
+                .isEqualTo("Compressor <i>${7*7}, <b>ß</b>");
+    }
+
+    @Test
+    void showsPlateAndRatingAsTyped() {
+        Document page = page("/compressors/" + plant.compressor(plant.site()).id());
+
+        assertThat(page.select("dl").text()).contains("Maker and model Two-stage piston", "Motor power 10 hp");
+        assertThat(page.select("section table").last().text()).contains("175 psi", "35 cfm", "free air at the intake");
+        assertThat(page.select("dl").text()).doesNotContain("Serial");
+    }
+
+    @Test
+    void showsTheSameFlowOnBothPagesInThePersonsUnits() {
+        Compressor compressor = testedFor(2);
+        var litres = new Cookie("units", "KPA_LITRE");
+
+        String overview = page("/", litres).select("#machines td.num").get(1).text();
+        var row = page("/compressors/" + compressor.id(), litres)
+                .select("#flows tbody tr")
+                .first();
+
+        assertThat(overview)
+                .isEqualTo("%s ± %s at 1076 kPa(g)"
+                        .formatted(
+                                row.select("td").get(0).text(),
+                                row.select("td").get(2).text()));
+        assertThat(row.attr("data-flow")).isEqualTo(row.select("td").get(0).text());
+        assertThat(page("/", litres).select("#machines thead").text()).contains("Free air delivered, L/s");
+    }
+
+    @Test
+    void asksTheDatabaseAsOftenForManyMachinesAsForOne() {
+        site = plant.site();
+        addTested(1);
+        long forOne = statementsFor("/");
+        addTested(29);
+
+        assertThat(statementsFor("/")).isEqualTo(forOne);
+        assertThat(page("/").select("#machines tbody tr")).hasSize(25);
+        assertThat(page("/?page=2").select("#machines tbody tr")).hasSize(5);
+        assertThat(page("/?site=" + site.id()).select(".pager a").attr("href"))
+                .isEqualTo("/?site=" + site.id() + "&show=IN_SERVICE&page=2");
+    }
+
+    private void addTested(int count) {
+        for (int i = 0; i < count; i++) {
+            Compressor compressor = plant.compressor(site, "C-" + count + "-" + i);
+            plant.test(compressor, "2026-01-05T14:00:00Z", "60.2", "60.8", "60.5");
+        }
+    }
+
+    private long statementsFor(String path) {
+        var statistics = entities.unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
+        statistics.clear();
+        page(path);
+        long statements = statistics.getPrepareStatementCount();
+        statistics.setStatisticsEnabled(false);
+        return statements;
+    }
+
+    private Compressor testedFor(int months) {
+        Compressor compressor = plant.compressor(plant.site());
+        for (int month = 2; month < 2 + months; month++) {
+            plant.test(compressor, "2026-0" + month + "-05T14:00:00Z", "60.2", "60.8", "60.5");
+        }
+        return compressor;
+    }
+
+    private List<String> tags(String path) {
+        return page(path).select("#machines tbody th a").eachText();
+    }
+
+    private Document page(String path, Cookie... cookies) {
+        try {
+            var request = browser.get().uri(path);
+            var answer = (cookies.length == 0 ? request : request.cookie(cookies)).exchange();
+            assertThat(answer).hasStatusOk();
+            Document page = Jsoup.parse(answer.getResponse().getContentAsString());
+            assertThat(page.text()).doesNotContain("??");
+            return page;
+        } catch (UnsupportedEncodingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}
+
+@OnH2
+final class HistoryPagesOnH2Tests extends HistoryPagesTests {}
+
+@OnPostgres
+final class HistoryPagesOnPostgresTests extends HistoryPagesTests {}
