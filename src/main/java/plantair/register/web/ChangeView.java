@@ -5,6 +5,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import plantair.register.ChangeKind;
 import plantair.register.ChangeRecord;
@@ -36,12 +38,18 @@ record ChangeView(
         List<String> after,
         String reason) {
 
+    private static final Pattern RATING = Pattern.compile("^(rating: .*, )([A-Z0-9_]+)$");
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss 'UTC'", Locale.ROOT)
             .withZone(ZoneOffset.UTC);
 
-    static ChangeView of(ChangeRecord change) {
-        List<String> before = facts(change.beforeText());
-        List<String> after = facts(change.afterText());
+    /**
+     * The line of one change.
+     *
+     * @param basisWords gives the words for the code of a flow basis
+     */
+    static ChangeView of(ChangeRecord change, UnaryOperator<String> basisWords) {
+        List<String> before = facts(change.beforeText(), basisWords);
+        List<String> after = facts(change.afterText(), basisWords);
         return new ChangeView(
                 change.changedAt().toString(),
                 WHEN.format(change.changedAt()),
@@ -55,8 +63,12 @@ record ChangeView(
                 change.reason());
     }
 
-    private static List<String> facts(@Nullable String text) {
-        return text == null ? List.of() : FactLines.split(text);
+    private static List<String> facts(@Nullable String text, UnaryOperator<String> basisWords) {
+        List<String> facts = text == null ? List.of() : FactLines.split(text);
+        return facts.stream()
+                .map(fact ->
+                        RATING.matcher(fact).replaceFirst(match -> match.group(1) + basisWords.apply(match.group(2))))
+                .toList();
     }
 
     /** What stands in the first list only, each as often as it does so. */

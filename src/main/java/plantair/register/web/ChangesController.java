@@ -1,5 +1,7 @@
 package plantair.register.web;
 
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -15,9 +17,11 @@ final class ChangesController {
     private static final int ROWS = 50;
 
     private final Changes changes;
+    private final MessageSource messages;
 
-    ChangesController(Changes changes) {
+    ChangesController(Changes changes, MessageSource messages) {
         this.changes = changes;
+        this.messages = messages;
     }
 
     @GetMapping("/changes")
@@ -25,7 +29,13 @@ final class ChangesController {
         var paging = new Paging("/changes", page, ROWS, changes.count());
         var rows = changes.findAllByOrderByIdDesc(PageRequest.of(paging.index(), ROWS));
         model.addAttribute("paging", paging);
-        model.addAttribute("changes", rows.map(ChangeView::of).getContent());
+        model.addAttribute(
+                "changes",
+                rows.map(change -> ChangeView.of(change, this::basis)).getContent());
         return "changes/list";
+    }
+
+    private String basis(String code) {
+        return messages.getMessage("basis." + code, null, code, LocaleContextHolder.getLocale());
     }
 }
