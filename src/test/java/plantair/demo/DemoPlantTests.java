@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import plantair.demo.Occasion.Trouble;
 import plantair.equipment.Compressors;
+import plantair.equipment.Receiver;
 import plantair.equipment.Receivers;
 import plantair.equipment.VesselHazard;
 import plantair.pumpup.FindingCode;
@@ -141,11 +142,16 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
     }
 
     private Set<VesselHazard> hazards(String site, String tag) {
-        long id = sites.findByFactsNameIgnoreCase(site).orElseThrow().id();
-        return receivers
-                .findBySiteIdAndFactsTagIgnoreCase(id, tag)
+        long id = sites.findAllByOrderByFactsName().stream()
+                .filter(found -> found.name().equals(site))
+                .findFirst()
                 .orElseThrow()
-                .facts()
+                .id();
+        return receivers.findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(id).stream()
+                .map(Receiver::facts)
+                .filter(facts -> facts.tag().equals(tag))
+                .findFirst()
+                .orElseThrow()
                 .hazards(TODAY);
     }
 }

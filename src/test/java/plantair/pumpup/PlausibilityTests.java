@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import plantair.pumpup.Plausibility.Usual;
 import plantair.pumpup.UnlikelyReading.Code;
 import plantair.pumpup.UnlikelyReading.Reading;
 import plantair.quantity.FlowRate;

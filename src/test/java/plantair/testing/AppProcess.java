@@ -33,7 +33,7 @@ public final class AppProcess implements AutoCloseable {
 
     /** Starts on an H2 file in the given directory, with the application's own settings otherwise. */
     public static AppProcess onH2File(Path directory, String... arguments) {
-        String url = "jdbc:h2:file:" + directory.resolve("plant-air").toAbsolutePath()
+        String url = "jdbc:h2:durable:" + directory.resolve("plant-air").toAbsolutePath()
                 + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
                 + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
         return start(directory, url, "sa", "", arguments);
