@@ -9,8 +9,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.validation.BindingResult;
@@ -57,12 +55,8 @@ final class ExportController {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return "export/index";
         }
-        response.setContentType("text/csv;charset=UTF-8;header=present");
         String name = "plant-air-tests-" + LocalDate.now(clock) + ".csv";
-        response.setHeader(
-                HttpHeaders.CONTENT_DISPOSITION,
-                ContentDisposition.attachment().filename(name).build().toString());
-        var out = new BufferedWriter(new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8));
+        var out = new BufferedWriter(new OutputStreamWriter(new CsvDownload(response, name), StandardCharsets.UTF_8));
         out.write(BYTE_ORDER_MARK);
         file.write(filter, out);
         out.flush();

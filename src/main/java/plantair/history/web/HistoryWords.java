@@ -25,13 +25,13 @@ final class HistoryWords {
         return new Status(kind, choices.label("history.direction", direction));
     }
 
-    /** The worst finding of a test; notes alone are nothing to act on. */
+    /** The worst finding of a test; without one nothing is said of the machine, so nothing is green. */
     Status worstFinding(PumpUpResult result) {
         List<Finding> findings = result.findings();
         Severity severity =
                 findings.isEmpty() ? Severity.NOTE : findings.get(0).code().severity();
         if (severity == Severity.NOTE) {
-            return new Status(Kind.GOOD, choices.label("history.finding", severity));
+            return new Status(Kind.NONE, choices.label("history.finding", severity));
         }
         return new Status(
                 severity == Severity.CAUTION ? Kind.WATCH : Kind.ALARM,

@@ -57,6 +57,7 @@ final class OverviewController {
         model.addAttribute("rows", rows.of(found, units));
         model.addAttribute("paging", new Paging("/?site=" + site + "&show=" + show, page, SIZE, found.total()));
         model.addAttribute("flowUnit", QuantityFormat.of(units).flowUnit());
+        model.addAttribute("filtered", errors.hasErrors() || site != 0 || show == Show.ALL);
         model.addAttribute("steps", firstSteps.steps());
         return "plant/overview";
     }

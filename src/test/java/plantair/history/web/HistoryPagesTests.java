@@ -133,11 +133,12 @@ abstract class HistoryPagesTests {
         plant.test(compressor, "2026-04-05T14:00:00Z", "60.3", "60.7", "60.5");
         Document three = page("/compressors/" + compressor.id());
 
-        assertThat(two.select("section .status").first().text()).isEqualTo("○ cannot be told yet");
-        assertThat(two.select(".lead")).isEmpty();
+        assertThat(two.select("#direction .status").text()).isEqualTo("○ cannot be told yet");
+        assertThat(two.select("#change")).isEmpty();
         assertThat(two.select("#flows tr[data-line]")).isEmpty();
-        assertThat(three.select("section .status").first().text()).isEqualTo("○ cannot be told");
-        assertThat(three.select(".lead").text()).matches("-?[\\d.]+ ± [\\d.]+ % a year \\(95 % interval .*");
+        assertThat(three.select("#direction .status").text()).isEqualTo("○ cannot be told");
+        assertThat(three.select("#change").text())
+                .matches("Change by the line: -?[\\d.]+ ± [\\d.]+ % a year \\(95 % interval .*");
         assertThat(three.select("#flows tr[data-line]")).hasSize(3);
     }
 
@@ -151,7 +152,7 @@ abstract class HistoryPagesTests {
 
         Document page = page("/compressors/" + compressor.id());
 
-        assertThat(page.select("section .status").first().text()).isEqualTo("▲ falling");
+        assertThat(page.select("#direction .status").text()).isEqualTo("▲ falling");
         assertThat(page.select("#flows tbody tr")).hasSize(9);
         assertThat(page("/").select("#machines .status").eachText()).contains("▲ falling");
     }
