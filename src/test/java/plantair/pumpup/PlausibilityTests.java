@@ -44,6 +44,11 @@ class PlausibilityTests {
                         Reading.SETTLED_AIR,
                         1,
                         test().noRuns().air(AirTemperature.SETTLED).settledRun(6, 9, 60, 8.8, 66)),
+                slip(
+                        SETTLED_ABOVE_STOP,
+                        Reading.SETTLED_PRESSURE,
+                        1,
+                        test().noRuns().air(AirTemperature.SETTLED).settledRun(6, 9, 60, 9.01, 21)),
                 slip(BAROMETER_SUSPECT, Reading.BAROMETER, 0, test().elevation(800)),
                 slip(
                         ABOVE_MAWP,
@@ -87,6 +92,10 @@ class PlausibilityTests {
                 test().intake(51).noRuns().run(6, 9, 60, 60, 79).readings(),
                 test().run(6, 9, 60, 30, 64).readings(),
                 test().elevation(300).readings(),
+                test().noRuns()
+                        .air(AirTemperature.SETTLED)
+                        .settledRun(6, 9, 60, 9, 20)
+                        .readings(),
                 test().allowable(9).readings(),
                 test().volume(0.5, LITRE).readings());
     }

@@ -180,6 +180,7 @@ class WorkingTests {
                 case "M2-part", "M2-less" -> f("v");
                 case "M2" -> steps.sum("M2-part") - steps.sum("M2-less");
                 case "M3" -> 101325 * Math.pow(1 - 2.25577e-5 * f("h"), 5.25588);
+                case "M3-read" -> steps.value("M5", 0, "", "Pa");
                 case "M4" -> saturation(f("Ta"));
                 case "M5" -> dryIntake();
                 case "M1" -> hand();
