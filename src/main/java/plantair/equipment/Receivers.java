@@ -20,5 +20,7 @@ public interface Receivers extends Records<Receiver> {
 
     List<Receiver> findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(long siteId);
 
+    Optional<Receiver> findBySiteIdAndFactsTagIgnoreCase(long siteId, String tag);
+
     boolean existsBySiteIdAndFactsTagIgnoreCaseAndIdNot(long siteId, String tag, long id);
 }

@@ -1,6 +1,7 @@
 package plantair.site;
 
 import java.util.List;
+import java.util.Optional;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import plantair.register.Records;
@@ -11,6 +12,8 @@ public interface Sites extends Records<Site> {
     List<Site> findAllByOrderByFactsName();
 
     Page<Site> findAllByOrderByFactsName(Pageable page);
+
+    Optional<Site> findByFactsNameIgnoreCase(String name);
 
     boolean existsByFactsNameIgnoreCaseAndIdNot(String name, long id);
 }
