@@ -23,6 +23,7 @@ class BaselineTests {
 
         assertThat(comparison.ratio()).isCloseTo(0.93, within(1e-15));
         assertThat(comparison.relativeU()).isCloseTo(0.05, within(1e-15));
+        assertThat(comparison.standardUncertainty()).isCloseTo(0.0465, within(1e-15));
     }
 
     @Test

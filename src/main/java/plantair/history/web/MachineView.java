@@ -72,6 +72,7 @@ public record MachineView(
      * @param ofBaseline percent of baseline ± its standard uncertainty; null where there is no comparison
      * @param baseline whether it is the baseline
      * @param line flow on the line at that day; null without a line
+     * @param drawn the same with more digits, so that the drawn line has no kinks; null without a line
      * @param worst its worst finding
      */
     public record PointRow(
@@ -83,6 +84,7 @@ public record MachineView(
             @Nullable String ofBaseline,
             boolean baseline,
             @Nullable String line,
+            @Nullable String drawn,
             Status worst) {}
 
     /**

@@ -32,7 +32,6 @@ public record OverviewRow(
      * @param flow free air delivered ± combined standard uncertainty; null when the runs were not averaged
      * @param pressure mid pressure of the test
      * @param ofRating percent of rating; null when it cannot be compared
-     * @param ratingBasis what the compared flows refer to; null with {@code ofRating}
      * @param ofBaseline percent of baseline ± its standard uncertainty; null where there is no comparison
      * @param baseline whether this test is itself the baseline
      * @param worst its worst finding
@@ -44,7 +43,6 @@ public record OverviewRow(
             @Nullable String flow,
             String pressure,
             @Nullable String ofRating,
-            @Nullable String ratingBasis,
             @Nullable String ofBaseline,
             boolean baseline,
             Status worst) {}

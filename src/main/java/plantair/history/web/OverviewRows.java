@@ -56,7 +56,6 @@ final class OverviewRows {
                 flow(result, format),
                 format.gauge(result.midPressure()),
                 rating == null ? null : format.percent(rating.ratio()),
-                rating == null ? null : words.label("basis", rating.basis()),
                 machine.history()
                         .ofBaseline(last)
                         .map(part -> format.percent(part.ratio(), part.standardUncertainty()))

@@ -55,7 +55,7 @@ final class Trends {
     List<PointRow> points(MachineFile file, UnitSet units) {
         MachineHistory history = file.machine().history();
         OutputLine line = history.line();
-        var rows = new PointRows(words, history, line, QuantityFormat.of(units));
+        var rows = new PointRows(words, history, line, units);
         List<PointRow> points = new ArrayList<>(history.tests().stream()
                 .map(test -> rows.of(test, file.results().get(test.testId())))
                 .toList());
@@ -63,10 +63,12 @@ final class Trends {
         return points;
     }
 
-    private record PointRows(HistoryWords words, MachineHistory history, OutputLine line, QuantityFormat format) {
+    private record PointRows(HistoryWords words, MachineHistory history, OutputLine line, UnitSet units) {
 
         PointRow of(ResultLine test, PumpUpResult result) {
+            QuantityFormat format = QuantityFormat.of(units);
             Optional<FlowRate> flow = test.comparable();
+            Optional<FlowRate> onLine = flow.flatMap(q -> line.at(test.date()));
             double combined = result.uncertainty().combined();
             return new PointRow(
                     test.testId(),
@@ -79,9 +81,8 @@ final class Trends {
                             .map(part -> format.percent(part.ratio(), part.standardUncertainty()))
                             .orElse(null),
                     history.isBaseline(test),
-                    flow.flatMap(q -> line.at(test.date()))
-                            .map(q -> format.flowNumber(q, combined))
-                            .orElse(null),
+                    onLine.map(q -> format.flowNumber(q, combined)).orElse(null),
+                    onLine.map(QuantityFormat.working(units)::flowNumber).orElse(null),
                     words.worstFinding(result));
         }
     }
