@@ -34,8 +34,8 @@ class ReceiverWarmingTests {
     void agreesWithIndependentIntegration(Map<String, String> row) {
         WarmingFactor warming = factor(row);
 
-        assertThat(warming.factor()).isCloseTo(number(row, "factor"), within(1e-4));
-        assertThat(warming.warming()).isCloseTo(number(row, "warming_K"), within(0.01));
+        assertThat(warming.factor()).isCloseTo(number(row, "factor"), within(1e-5));
+        assertThat(warming.warming()).isCloseTo(number(row, "warming_K"), within(0.001));
     }
 
     /** u of the flow, which goes with 1/F. By h: half the change between half and twice; by inlet: that over root three. */
@@ -49,9 +49,9 @@ class ReceiverWarmingTests {
 
         double f = number(row, "factor");
         assertThat(warming.relativeShared())
-                .isCloseTo(f * Math.sqrt(transfer * transfer + inlet * inlet / 3), within(1e-4));
+                .isCloseTo(f * Math.sqrt(transfer * transfer + inlet * inlet / 3), within(1e-5));
         assertThat(warming.relativeRandom())
-                .isCloseTo(f * halfWidth(row, "factor_start_cool", "factor_start_warm"), within(1e-4));
+                .isCloseTo(f * halfWidth(row, "factor_start_cool", "factor_start_warm"), within(1e-5));
     }
 
     private static double halfWidth(Map<String, String> row, String one, String other) {

@@ -54,8 +54,8 @@ def main():
     print("# simulated_*: mean and standard deviation of an own Monte Carlo simulation of the same model, with h times or")
     print("# divided by 2, inlet 0 to 40 K above ambient, start air +-3 K; no published source.")
     print("# Station 101325 Pa, ambient 20 degrees C, dry. elapsed_s makes the delivered flow at the usual h and inlet the flow named.")
-    print("# factor_h10, _h40: other h; factor_in0, _in40: inlet excess in K; factor_start: the air 3 K warmer at the start.")
-    print("# Tolerance: program against factor 1e-4, half of what its 200 steps may cost; against the simulation its deviation.")
+    print("# factor_h10, _h40: other h; factor_in0, _in40: inlet excess in K; factor_start_warm, _cool: the air 3 K off at the start.")
+    print("# Tolerance: program against factor 1e-5 (its 200 steps cost 2e-6); against the simulation, the deviation printed there.")
     print("volume_L,flow_L_min,p1_bar,p2_bar,elapsed_s,factor,warming_K,factor_h10,factor_h40,factor_in0,factor_in40,"
           "factor_start_warm,factor_start_cool,simulated_factor,simulated_u,simulated_warming_K,simulated_u_warming_K")
     for (litres, flow), rows in SIMULATED.items():
