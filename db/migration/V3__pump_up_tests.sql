@@ -82,7 +82,6 @@ create table pump_up_result (
     method_version   varchar(20) not null,
     compressor_id    bigint not null,
     performed_at     timestamp with time zone not null,
-    performed_on     date not null,
     current_record   boolean not null,
     hand_m3_per_s    double precision not null,
     free_air_m3_per_s double precision,
@@ -97,5 +96,4 @@ create table pump_up_result (
     constraint fk_pump_up_result_test foreign key (test_id) references pump_up_test (id)
 );
 create index ix_pump_up_result_compressor on pump_up_result (compressor_id, current_record, performed_at);
-comment on column pump_up_result.performed_on is 'the day in the zone of the test';
 comment on column pump_up_result.current_record is 'false once another test supersedes this one';

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import plantair.equipment.Compressor;
 import plantair.equipment.CompressorFacts;
 import plantair.pumpup.Severity;
+import plantair.testrecord.MachineHistory;
 import plantair.trend.BaselineComparison;
 
 /**

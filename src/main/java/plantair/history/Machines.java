@@ -12,6 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.pumpup.PumpUpResult;
+import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;

@@ -7,7 +7,6 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.NullUnmarked;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +25,6 @@ public class StoredResult {
 
     private long compressorId;
     private Instant performedAt;
-    private LocalDate performedOn;
     private boolean currentRecord;
 
     @Column(name = "hand_m3_per_s")
@@ -55,7 +53,6 @@ public class StoredResult {
         key = new ResultKey(test.id(), result.methodVersion());
         compressorId = test.compressor().id();
         performedAt = test.performedAt();
-        performedOn = test.performedAt().atZone(test.zone()).toLocalDate();
         this.currentRecord = currentRecord;
         handM3PerS = result.handMethod().cubicMetresPerSecond();
         freeAirM3PerS = siOrNull(result.freeAir());
@@ -88,11 +85,6 @@ public class StoredResult {
 
     public Instant performedAt() {
         return performedAt;
-    }
-
-    /** The day in the zone of the test. */
-    public LocalDate performedOn() {
-        return performedOn;
     }
 
     /** False once another test supersedes this one. */

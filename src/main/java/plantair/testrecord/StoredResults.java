@@ -15,8 +15,6 @@ public interface StoredResults extends Repository<StoredResult, ResultKey> {
 
     Optional<StoredResult> findByKeyTestIdAndKeyMethodVersion(long testId, String methodVersion);
 
-    List<StoredResult> findByKeyTestIdIn(Collection<Long> testIds);
-
     /** The results of these tests, each by the method of its test. */
     @Query("select r from StoredResult r join PumpUpTest t on t.id = r.key.testId"
             + " and t.methodVersion = r.key.methodVersion where t.id in :testIds")
@@ -36,13 +34,8 @@ public interface StoredResults extends Repository<StoredResult, ResultKey> {
             + " and r.compressorId = :compressorId order by r.performedAt, t.id")
     List<ResultLine> currentLinesOf(long compressorId);
 
-    List<StoredResult> findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtAscKeyTestIdAsc(long compressorId);
-
     List<StoredResult> findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtDescKeyTestIdDesc(
             long compressorId, Limit limit);
-
-    List<StoredResult> findByCompressorIdInAndCurrentRecordTrueOrderByPerformedAtAscKeyTestIdAsc(
-            Collection<Long> compressorIds);
 
     @Modifying
     @Query("delete from StoredResult r where r.key.testId between :first and :last")

@@ -75,7 +75,8 @@ abstract class LoadedDemoPlant {
     /** Current averaged results of a compressor on some days. */
     List<StoredResult> current(String tag, Predicate<LocalDate> days) {
         Long id = jdbc.queryForObject("select id from compressor where tag = ?", Long.class, tag);
-        return results.findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtAscKeyTestIdAsc(id).stream()
+        return results.currentLinesOf(id).stream()
+                .map(line -> resultOf(line.testId()))
                 .filter(result -> result.comparable().isPresent() && days.test(day(result)))
                 .toList();
     }

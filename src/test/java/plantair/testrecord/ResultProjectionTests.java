@@ -133,7 +133,7 @@ abstract class ResultProjectionTests {
 
     @Test
     void keepsNoFlowForRunsThatDrift() {
-        StoredResult drifting = results.findByKeyTestIdIn(List.of(3L)).get(0);
+        StoredResult drifting = results.ofTests(List.of(3L)).get(0);
 
         assertThat(drifting.freeAir()).isEmpty();
         assertThat(drifting.severity()).contains(Severity.STOP);

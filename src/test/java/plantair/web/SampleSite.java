@@ -26,7 +26,6 @@ import plantair.quantity.FixedUnit;
 import plantair.quantity.PressureUnit;
 
 /** A site without database that has one page of every kind. */
-@TestConfiguration
 @EnableAutoConfiguration(
         exclude = {
             DataSourceAutoConfiguration.class,

@@ -49,9 +49,9 @@ class TestController {
                 ? tests.findAllByOrderByPerformedAtDescIdDesc(request)
                 : tests.findByCompressorIdOrderByPerformedAtDescIdDesc(compressor, request);
         Map<Long, StoredResult> stored = results
-                .findByKeyTestIdIn(found.stream().map(PumpUpTest::id).toList())
+                .ofTests(found.stream().map(PumpUpTest::id).toList())
                 .stream()
-                .collect(Collectors.toMap(StoredResult::testId, result -> result, (first, other) -> first));
+                .collect(Collectors.toMap(StoredResult::testId, result -> result));
         String href = compressor == null ? "/tests" : "/tests?compressor=" + compressor;
         model.addAttribute("paging", new Paging(href, page, PAGE_SIZE, found.getTotalElements()));
         var words = views.words(units, locale);

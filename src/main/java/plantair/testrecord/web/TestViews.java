@@ -2,15 +2,15 @@ package plantair.testrecord.web;
 
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 import plantair.pumpup.PumpUpResult;
-import plantair.testrecord.Baselines;
+import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
+import plantair.testrecord.ResultLine;
 import plantair.testrecord.ResultProjection;
 import plantair.testrecord.StoredResult;
 import plantair.testrecord.StoredResults;
@@ -62,18 +62,19 @@ class TestViews {
     }
 
     private TestView.Headline headline(StoredResult stored, PumpUpResult result, ResultWords words) {
-        List<StoredResult> current =
-                results.findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtAscKeyTestIdAsc(stored.compressorId());
-        Optional<StoredResult> baseline = Baselines.of(current);
-        String ofBaseline = Baselines.compare(stored, current)
-                .map(comparison ->
-                        words.format().percent(comparison.ratio(), comparison.ratio() * comparison.relativeU()))
+        var history = new MachineHistory(results.currentLinesOf(stored.compressorId()));
+        Optional<ResultLine> baseline = history.baseline();
+        String ofBaseline = history.tests().stream()
+                .filter(line -> line.testId() == stored.testId())
+                .findFirst()
+                .flatMap(history::ofBaseline)
+                .map(part -> words.format().percent(part.ratio(), part.standardUncertainty()))
                 .orElse("");
         return words.headline(
                 result,
                 ofBaseline,
-                baseline.map(StoredResult::testId).orElse(null),
-                baseline.map(test -> test.performedOn().toString()).orElse(""));
+                baseline.map(ResultLine::testId).orElse(null),
+                baseline.map(line -> line.date().toString()).orElse(""));
     }
 
     private TestView.Record record(PumpUpTest test) {

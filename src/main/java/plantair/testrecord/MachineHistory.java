@@ -1,8 +1,7 @@
-package plantair.history;
+package plantair.testrecord;
 
 import java.util.List;
 import java.util.Optional;
-import plantair.testrecord.ResultLine;
 import plantair.trend.Baseline;
 import plantair.trend.BaselineComparison;
 import plantair.trend.OutputLine;
