@@ -2003,10 +2003,10 @@ insert into change_record (changed_at, changed_by, kind, object_id, object_name,
 select timestamp with time zone '2020-01-13 16:36:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-01'), 'C-01', 'tag: C-01
 maker and model: Torvane PV-215
 serial number: 88-1406
-kind: PISTON
+kind: piston
 stages: 2
-drive: BELT
-control: LOAD_UNLOAD
+drive: belt
+control: load unload
 motor power: 15 hp
 motor voltage: 460 V
 motor current: 20.5 A
@@ -2015,16 +2015,16 @@ frequency: 60 Hz
 rated speed: 875 rpm
 rating: 50.5 cfm at 100 psi gauge, INTAKE
 rating: 47.0 cfm at 175 psi gauge, INTAKE
-in service: true
+in service: yes
 note: Two-stage, three cylinders.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:42:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-02'), 'C-02', 'tag: C-02
 maker and model: Orbisk 22S
 serial number: S22-03917
-kind: SCREW
+kind: screw
 stages: 1
-drive: DIRECT
-control: LOAD_UNLOAD
+drive: direct
+control: load unload
 motor power: 30 hp
 motor voltage: 460 V
 motor current: 36 A
@@ -2032,46 +2032,46 @@ motor phases: 3
 frequency: 60 Hz
 rating: 124 cfm at 100 psi gauge, INTAKE
 rating: 119 cfm at 125 psi gauge, INTAKE
-in service: true
+in service: yes
 note: Base load. About 5,000 h a year.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:45:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-03'), 'C-03', 'tag: C-03
 maker and model: Quelmar RV10
-kind: VANE
+kind: vane
 stages: 1
-drive: DIRECT
-control: MODULATING
+drive: direct
+control: modulating
 motor power: 10 hp
 motor voltage: 460 V
 motor phases: 3
 frequency: 60 Hz
 rating: 38 cfm at 100 psi gauge, UNKNOWN
-in service: true
+in service: yes
 note: Bought second-hand. Figure from the seller''s list; it does not say what kind of cfm.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:48:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-11'), 'C-11', 'tag: C-11
 maker and model: Torvane PH-75
 serial number: 91-0233
-kind: PISTON
+kind: piston
 stages: 1
-drive: BELT
-control: START_STOP
+drive: belt
+control: start stop
 motor power: 7.5 hp
 motor voltage: 230 V
 motor current: 21 A
 motor phases: 3
 frequency: 60 Hz
 rating: 27 cfm at 100 psi gauge, STANDARD_14_5PSIA_68F_DRY
-in service: true
+in service: yes
 note: Plate says scfm at sea level. It will not do that up here, and need not.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:51:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-12'), 'C-12', 'tag: C-12
 maker and model: Lumeo spiral L8
 serial number: L8 21 0077
-kind: SCROLL
+kind: scroll
 stages: 1
-drive: BELT
-control: START_STOP
+drive: belt
+control: start stop
 motor power: 8 kW
 motor voltage: 400 V
 motor current: 16.2 A
@@ -2079,91 +2079,91 @@ motor phases: 3
 frequency: 60 Hz
 rating: 0.98 m³/min at 6 bar gauge, INTAKE
 rating: 0.94 m³/min at 8 bar gauge, INTAKE
-in service: true
+in service: yes
 note: Oil-free, for the filling heads. Imported; all its gauges are in bar.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:54:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', 'tag: R-01
 volume: 120 US gal
-volume known by: PLATE
+volume known by: plate
 MAWP: 200 psi
 relief valve set pressure: 180 psi
 certificate due: 2030-03-31
-in service: true
+in service: yes
 note: Vertical, under C-01.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:57:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', 'tag: R-02
 volume: 400 US gal
-volume known by: PLATE
+volume known by: plate
 MAWP: 165 psi
 relief valve set pressure: 150 psi
 certificate due: 2030-03-31
-in service: true
+in service: yes
 note: Wet tank before the dryer. Look at the drain before every test.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:00:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', 'tag: R-03
 volume: 200 US gal
-volume known by: MAKER_SHEET
+volume known by: maker sheet
 MAWP: 150 psi
 relief valve set pressure: 140 psi
 certificate due: 2025-11-30
-in service: true
+in service: yes
 note: Inspector was to come in November.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:03:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', 'tag: R-04
 volume: 240 US gal
-volume known by: PLATE
+volume known by: plate
 MAWP: 165 psi
 relief valve set pressure: 150 psi
 certificate due: 2031-06-30
-in service: true
+in service: yes
 note: Dry tank. Counts with R-02 when the dryer is bypassed.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:06:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', 'tag: R-11
 volume: 80 US gal
-volume known by: DIMENSIONS
+volume known by: dimensions
 MAWP: 150 psi
 relief valve set pressure: 150 psi
 certificate due: 2030-09-30
-in service: true', 'first entry, walked round with a torch' from demo_start;
+in service: yes', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:12:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', 'tag: R-12
 volume: 500 L
-volume known by: PLATE
+volume known by: plate
 MAWP: 11 bar
 relief valve set pressure: 10 bar
 certificate due: 2031-01-31
-in service: true', 'first entry, walked round with a torch' from demo_start;
+in service: yes', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:15:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-13'), 'R-13', 'tag: R-13
 volume: 60 US gal
-volume known by: GUESS
-in service: true
+volume known by: guess
+in service: yes
 note: Plate painted over.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:21:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', 'tag: P-02
 length: 24 ft
 bore: 2.067 in
-in service: true
+in service: yes
 note: 2 inch pipe from C-02 to R-02 and across to R-04.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:24:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', 'tag: P-03
 volume: 3.5 US gal
-in service: true
+in service: yes
 note: Separator and filter between C-03 and R-03.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:27:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', 'tag: P-12
 length: 6.5 m
 bore: 36 mm
-in service: true', 'first entry, walked round with a torch' from demo_start;
+in service: yes', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2021-10-05 20:10:00+00', 'Søren Kjærgaard', 'RECEIVER', (select id from receiver where tag = 'R-13'), 'R-13', 'tag: R-13
 volume: 60 US gal
-volume known by: GUESS
-in service: true
+volume known by: guess
+in service: yes
 note: Plate painted over.', 'tag: R-13
 volume: 60 US gal
-volume known by: GUESS
-in service: false
+volume known by: guess
+in service: no
 note: Plate painted over. Out of use since the rebuild; keep it shut.', 'taken out of use in the rebuild' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2022-08-24 18:56:00+00', 'Zdeňka Horáková', 'TEST', (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'test ' || (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'test ' || (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'superseded by test ' || (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 'water drained' from demo_start;
@@ -2171,10 +2171,10 @@ insert into change_record (changed_at, changed_by, kind, object_id, object_name,
 select timestamp with time zone '2023-06-09 14:45:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-01'), 'C-01', 'tag: C-01
 maker and model: Torvane PV-215
 serial number: 88-1406
-kind: PISTON
+kind: piston
 stages: 2
-drive: BELT
-control: LOAD_UNLOAD
+drive: belt
+control: load unload
 motor power: 15 hp
 motor voltage: 460 V
 motor current: 20.5 A
@@ -2183,14 +2183,14 @@ frequency: 60 Hz
 rated speed: 875 rpm
 rating: 50.5 cfm at 100 psi gauge, INTAKE
 rating: 47.0 cfm at 175 psi gauge, INTAKE
-in service: true
+in service: yes
 note: Two-stage, three cylinders.', 'tag: C-01
 maker and model: Torvane PV-215
 serial number: 88-1406
-kind: PISTON
+kind: piston
 stages: 2
-drive: BELT
-control: LOAD_UNLOAD
+drive: belt
+control: load unload
 motor power: 15 hp
 motor voltage: 460 V
 motor current: 20.5 A
@@ -2199,22 +2199,22 @@ frequency: 60 Hz
 rated speed: 875 rpm
 rating: 50.5 cfm at 100 psi gauge, INTAKE
 rating: 47.0 cfm at 175 psi gauge, INTAKE
-in service: true
+in service: yes
 note: Two-stage, three cylinders. Second-stage valves and gaskets new on 8 June 2023.', 'valve job of 8 June written down' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2024-03-21 21:05:00+00', 'Amina Diallo', 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', 'tag: R-11
 volume: 80 US gal
-volume known by: DIMENSIONS
+volume known by: dimensions
 MAWP: 150 psi
 relief valve set pressure: 150 psi
 certificate due: 2030-09-30
-in service: true', 'tag: R-11
+in service: yes', 'tag: R-11
 volume: 80 US gal
-volume known by: DIMENSIONS
+volume known by: dimensions
 MAWP: 150 psi
 relief valve set pressure: 165 psi
 certificate due: 2030-09-30
-in service: true
+in service: yes
 note: The 165 psi valve is too high for this tank. Do not stand beside it; a 150 is on order.', 'old valve weeping, this is what the store had' from demo_start;
 
 drop table demo_start;
