@@ -36,6 +36,8 @@ public enum FindingCode {
     RATING_IS_DISPLACEMENT(Severity.CAUTION),
     /** The rating was extrapolated to the test's pressure (M13). */
     RATING_EXTRAPOLATED(Severity.CAUTION),
+    /** The rating points are so far from the test that extrapolating leaves no flow (M13). */
+    RATING_OUT_OF_REACH(Severity.CAUTION),
     /** One rating point only; how far away the test was (M13). */
     RATING_ONE_POINT(Severity.NOTE),
     /** The flow was referred to rated speed (M14). */

@@ -4,8 +4,8 @@ package plantair.pumpup;
 public enum PossibleRange {
     /** Station pressure, Pa: from 5,000 m up to the deepest valley. */
     BAROMETER(50e3, 110e3),
-    /** Gauge pressure, Pa: vacuum to the highest of plant air. */
-    GAUGE_PRESSURE(-110e3, 10e6),
+    /** Gauge pressure of a receiver, Pa: vented, with a gauge that reads a little low, to the highest of plant air. */
+    GAUGE_PRESSURE(-5e3, 10e6),
     /** Intake air, K. */
     INTAKE_TEMPERATURE(233, 333),
     /** Air in the receiver, K. */

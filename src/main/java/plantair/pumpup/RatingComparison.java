@@ -40,15 +40,22 @@ public record RatingComparison(
      * @param points the maker's points
      * @param mid pressure the measured flow belongs to (M12)
      * @param measuredOn the measured flow on a basis
-     * @return empty when no point has a basis on which flows can be compared
+     * @return empty when no point has a basis on which flows can be compared, or the points are so far from the test that
+     *     extrapolating leaves no flow
      */
     static Optional<RatingComparison> of(
             List<RatingPoint> points, GaugePressure mid, Function<FlowBasis, FlowRate> measuredOn) {
         return points.stream()
                 .map(RatingPoint::basis)
-                .filter(basis -> basis == FlowBasis.INTAKE || basis.state().isPresent())
+                .filter(RatingComparison::isComparable)
                 .min(Comparator.naturalOrder())
-                .map(basis -> compare(onBasis(points, basis), mid, measuredOn.apply(basis)));
+                .map(basis -> compare(onBasis(points, basis), mid, measuredOn.apply(basis)))
+                .filter(comparison -> comparison.expected().cubicMetresPerSecond() > 0);
+    }
+
+    /** True for a basis on which a delivered flow can be stated. */
+    static boolean isComparable(FlowBasis basis) {
+        return basis == FlowBasis.INTAKE || basis.state().isPresent();
     }
 
     /** The points on a basis by rising pressure; of several at one pressure their mean. */

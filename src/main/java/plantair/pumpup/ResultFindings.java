@@ -133,10 +133,8 @@ final class ResultFindings {
         }
         RatingComparison rating = result.rating();
         if (rating == null) {
-            boolean displacement =
-                    readings.ratingPoints().stream().anyMatch(point -> point.basis() == FlowBasis.DISPLACEMENT);
             if (result.freeAir() != null) {
-                add(displacement ? RATING_IS_DISPLACEMENT : RATING_BASIS_UNKNOWN);
+                add(whyNoRating());
             }
             return;
         }
@@ -148,5 +146,14 @@ final class ResultFindings {
         if (rating.ratio() > ABOVE_RATING_LIMIT) {
             add(ABOVE_RATING, Figure.percent("ratio", rating.ratio()));
         }
+    }
+
+    private FindingCode whyNoRating() {
+        List<FlowBasis> bases =
+                readings.ratingPoints().stream().map(RatingPoint::basis).toList();
+        if (bases.stream().anyMatch(RatingComparison::isComparable)) {
+            return RATING_OUT_OF_REACH;
+        }
+        return bases.contains(FlowBasis.DISPLACEMENT) ? RATING_IS_DISPLACEMENT : RATING_BASIS_UNKNOWN;
     }
 }

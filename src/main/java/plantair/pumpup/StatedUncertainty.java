@@ -10,7 +10,8 @@ import plantair.pumpup.Uncertainty.Source;
  * themselves show (M20, docs/method.md).
  *
  * <p>Defaults are our own from simulation, not from a source: test to test 3 %, 5 % or 8 % for a band of at least 4 bar, 2
- * bar, or less; volume from a plate ± 2 % rectangular; an unknown gauge 3 %; air temperature 2 K at each end.
+ * bar, or less; volume from a plate ± 2 % rectangular; an unknown gauge 3 %; air temperature 2 K at each end, of
+ * which 0.3 K differs from run to run.
  */
 final class StatedUncertainty {
 
@@ -19,6 +20,7 @@ final class StatedUncertainty {
     private static final double VOLUME = 0.02 / StrictMath.sqrt(3);
     private static final double UNKNOWN_GAUGE = 0.03;
     private static final double AIR_U_K = 2;
+    private static final double AIR_REPEAT_U_K = 0.3;
     private static final double CLOCK_U_S = 0.3;
     private static final double READING_U_PA = 3_000;
 
@@ -35,18 +37,19 @@ final class StatedUncertainty {
         components.add(new Component(Source.GAUGE, UNKNOWN_GAUGE, true));
         components.add(
                 warming == null
-                        ? new Component(Source.AIR_TEMPERATURE, airTemperature(runs.get(0)), true)
+                        ? new Component(Source.AIR_TEMPERATURE, AIR_U_K * perKelvin(runs.get(0)), true)
                         : new Component(Source.WARMING_FACTOR, warming.relativeShared(), true));
         return new Uncertainty(components);
     }
 
-    /** Of one run against its neighbours: clock and reading of the needle only. */
-    static double ofRun(RunReadings run) {
+    /** Of one run against its neighbours: clock, needle, and thermometer where the air was read. */
+    static double ofRun(RunReadings run, RunResult result) {
         double clock = CLOCK_U_S / run.elapsed().seconds();
         double reading = StrictMath.sqrt(2)
                 * READING_U_PA
                 / run.stop().minus(run.start()).pascals();
-        return StrictMath.hypot(clock, reading);
+        double air = result.warming() == null ? AIR_REPEAT_U_K * perKelvin(result) : 0;
+        return StrictMath.sqrt(clock * clock + reading * reading + air * air);
     }
 
     private static double byBand(PumpUpReadings readings) {
@@ -57,12 +60,11 @@ final class StatedUncertainty {
         return narrowest >= WIDE_PA ? 0.03 : narrowest >= NARROW_PA ? 0.05 : 0.08;
     }
 
-    /** d ln q/dT = P/(T² B) at each end with B = P2/T2 − P1/T1. */
-    private static double airTemperature(RunResult run) {
+    /** d ln q/dT = P/(T² B) at both ends together, with B = P2/T2 − P1/T1; 1/K. */
+    private static double perKelvin(RunResult run) {
         double atStop = run.stop().content() / run.stop().temperature().kelvin();
         double atStart = run.start().content() / run.start().temperature().kelvin();
-        return AIR_U_K
-                * StrictMath.hypot(atStop, atStart)
+        return StrictMath.hypot(atStop, atStart)
                 / Math.abs(run.stop().content() - run.start().content());
     }
 }

@@ -3,9 +3,11 @@ package plantair.testrecord;
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plantair.equipment.PipePiece;
 import plantair.equipment.Receiver;
+import plantair.pumpup.PumpUpReadings;
 import plantair.pumpup.VolumePart;
 import plantair.quantity.Entered;
 
@@ -42,5 +44,10 @@ public record VolumeCopy(
         var facts = pipe.facts();
         return new VolumeCopy(
                 VolumePart.Kind.PIPE, pipe.id(), facts.tag(), facts.volume(), facts.length(), facts.bore(), null);
+    }
+
+    /** True when the water left inside would fill the whole volume. */
+    public static boolean isDrowned(List<VolumeCopy> volumes, @Nullable Entered water) {
+        return !PumpUpReadings.holdsAir(TestReadings.volumeParts(volumes, water));
     }
 }

@@ -27,6 +27,14 @@ class ResultFindingsTests {
                         good().noRuns().run(6, 9, 56).run(6, 9, 58).run(6, 9, 60),
                         good().noRuns().run(6, 9, 58.8).run(6, 9, 59.4).run(6, 9, 60)),
                 rule(
+                        RUNS_DRIFT,
+                        good().noRuns()
+                                .run(6, 9, 56)
+                                .run(6, 9, 58)
+                                .run(6, 9, 57.9)
+                                .run(6, 9, 61),
+                        good().noRuns().run(6, 9, 60).run(6, 9, 55).run(6, 9, 61)),
+                rule(
                         NO_DELIVERY,
                         good().noRuns().run(6, 6.1, 60, 20, 60),
                         good().noRuns().run(6, 9, 60, 20, 60)),
@@ -76,6 +84,14 @@ class ResultFindingsTests {
                         good().noRatings()
                                 .rating(7.5, 15, LITRE_PER_SECOND, INTAKE)
                                 .rating(10, 14.6, LITRE_PER_SECOND, INTAKE)),
+                rule(
+                        RATING_OUT_OF_REACH,
+                        good().noRatings()
+                                .rating(15, 15, LITRE_PER_SECOND, INTAKE)
+                                .rating(16, 17, LITRE_PER_SECOND, INTAKE),
+                        good().noRatings()
+                                .rating(15, 15, LITRE_PER_SECOND, INTAKE)
+                                .rating(16, 16, LITRE_PER_SECOND, INTAKE)),
                 rule(RATING_ONE_POINT, good().noRatings().rating(7.5, 15, LITRE_PER_SECOND, INTAKE), good()),
                 rule(SPEED_REFERRED, good().speeds(1450, 1460), good()),
                 rule(SPEED_REFERRED, good().noRatings().speeds(1450, 1460), good()));

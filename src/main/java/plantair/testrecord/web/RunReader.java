@@ -12,9 +12,7 @@ import plantair.quantity.PressureUnit;
 import plantair.quantity.Temperature;
 import plantair.quantity.TemperatureUnit;
 import plantair.quantity.Unit;
-import plantair.testrecord.DraftChecks;
 import plantair.testrecord.RunEntry;
-import plantair.testrecord.TestConditions;
 import plantair.web.EnteredField;
 import plantair.web.FieldChecks;
 
@@ -24,12 +22,9 @@ final class RunReader {
     private final FieldChecks checks;
     private final Errors errors;
 
-    private final Optional<TestConditions> conditions;
-
-    RunReader(FieldChecks checks, Errors errors, Optional<TestConditions> conditions) {
+    RunReader(FieldChecks checks, Errors errors) {
         this.checks = checks;
         this.errors = errors;
-        this.conditions = conditions;
     }
 
     /** The run; empty when something was rejected. */
@@ -42,7 +37,6 @@ final class RunReader {
         Optional<Entered> settledPressure = pressure(path + ".settledPressure", run.getSettledPressure(), settled);
         Optional<Entered> settledAir = air(path + ".settledAir", run.getSettledAir(), settled);
         Optional<Entered> settledWait = elapsed(path + ".settledWait", run.getSettledWait(), false);
-        aboveVacuum(path + ".startPressure", start);
         above(path + ".stopPressure", stop, start, "test.stopNotAboveStart");
         above(path + ".settledPressure", settledPressure, start, "test.settledNotAboveStart");
         if (start.isEmpty() || stop.isEmpty() || elapsed.isEmpty()) {
@@ -106,19 +100,6 @@ final class RunReader {
             return Optional.empty();
         }
         return entered;
-    }
-
-    private void aboveVacuum(String path, Optional<Entered> start) {
-        if (start.isPresent()
-                && conditions
-                        .filter(known -> DraftChecks.isBelowVacuum(start.get(), known))
-                        .isPresent()) {
-            errors.rejectValue(
-                    path + ".number",
-                    "test.belowVacuum",
-                    new Object[] {start.get().toString()},
-                    null);
-        }
     }
 
     private void above(String path, Optional<Entered> upper, Optional<Entered> lower, String code) {

@@ -24,7 +24,6 @@ import plantair.quantity.Temperature;
 import plantair.quantity.TemperatureUnit;
 import plantair.quantity.VolumeUnit;
 import plantair.site.SiteFacts;
-import plantair.testrecord.DraftChecks;
 import plantair.testrecord.RunEntry;
 import plantair.testrecord.TestConditions;
 import plantair.testrecord.TestDraft;
@@ -58,11 +57,11 @@ class TestFormReader {
         Optional<TestConditions> conditions = conditions(form, compressor, checks, errors);
         List<VolumeCopy> chosen = volumes.read(form, compressor, errors);
         if (conditions.isPresent()
-                && DraftChecks.isDrowned(chosen, conditions.get().water())
+                && VolumeCopy.isDrowned(chosen, conditions.get().water())
                 && !chosen.isEmpty()) {
             errors.rejectValue("water.number", "test.drowned");
         }
-        List<RunEntry> runs = runs(form, new RunReader(checks, errors, conditions));
+        List<RunEntry> runs = runs(form, new RunReader(checks, errors));
         if (errors.hasErrors()) {
             return Optional.empty();
         }

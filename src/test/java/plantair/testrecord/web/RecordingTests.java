@@ -121,7 +121,7 @@ abstract class RecordingTests {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
                     runs[0].stopPressure.number | 140.0    | not above
                     runs[0].stopPressure.number | 90       | not above
-                    runs[0].startPressure.number| -15      | below perfect vacuum
+                    runs[0].startPressure.number| -15      | open air
                     runs[1].elapsed.number      | 0        | more than zero
                     runs[1].elapsed.number      | -62      | more than zero
                     runs[1].elapsed.number      | 1:75     | minutes and seconds
