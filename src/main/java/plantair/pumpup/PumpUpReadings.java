@@ -21,6 +21,7 @@ import plantair.quantity.VesselVolume;
  * @param ratedSpeed shaft speed of the rating; null when not known
  * @param ratingPoints what the maker states; may be empty
  * @param allowablePressure lowest MAWP of the receivers in the test; null when not known
+ * @param circumstances what bears on how far the result can be trusted
  */
 public record PumpUpReadings(
         List<VolumePart> volumeParts,
@@ -32,7 +33,8 @@ public record PumpUpReadings(
         @Nullable ShaftSpeed speed,
         @Nullable ShaftSpeed ratedSpeed,
         List<RatingPoint> ratingPoints,
-        @Nullable GaugePressure allowablePressure) {
+        @Nullable GaugePressure allowablePressure,
+        Circumstances circumstances) {
 
     /** Halfway between dry and wet; at most 2 % of the flow at 35 °C. Our own choice. */
     private static final RelativeHumidity ASSUMED_HUMIDITY = new RelativeHumidity(0.5);
@@ -58,6 +60,32 @@ public record PumpUpReadings(
                 throw new IllegalArgumentException("run lacks readings for " + airTemperature);
             }
         }
+    }
+
+    /** Readings of which no circumstances are known. */
+    public PumpUpReadings(
+            List<VolumePart> volumeParts,
+            Station station,
+            Temperature intakeTemperature,
+            @Nullable RelativeHumidity humidityRead,
+            AirTemperature airTemperature,
+            List<RunReadings> runs,
+            @Nullable ShaftSpeed speed,
+            @Nullable ShaftSpeed ratedSpeed,
+            List<RatingPoint> ratingPoints,
+            @Nullable GaugePressure allowablePressure) {
+        this(
+                volumeParts,
+                station,
+                intakeTemperature,
+                humidityRead,
+                airTemperature,
+                runs,
+                speed,
+                ratedSpeed,
+                ratingPoints,
+                allowablePressure,
+                Circumstances.UNKNOWN);
     }
 
     /** True when the parts leave a net gas volume above zero. */

@@ -9,8 +9,17 @@ import plantair.quantity.VesselVolume;
  * @param label how the plant calls it
  * @param kind whether it adds to the gas volume or takes from it
  * @param volume its size
+ * @param relativeU relative standard uncertainty of the size
  */
-public record VolumePart(String label, Kind kind, VesselVolume volume) {
+public record VolumePart(String label, Kind kind, VesselVolume volume, double relativeU) {
+
+    /** Standard uncertainty of a volume from a plate: ± 2 %, all alike likely. Our own default. */
+    public static final double PLATE_U = 0.02 / StrictMath.sqrt(3);
+
+    /** A piece whose volume is from a plate. */
+    public VolumePart(String label, Kind kind, VesselVolume volume) {
+        this(label, kind, volume, PLATE_U);
+    }
 
     /** What a piece of volume is. */
     public enum Kind {

@@ -1,0 +1,17 @@
+package plantair.pumpup;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What bears on how far a result can be trusted.
+ *
+ * @param instruments with what it was read
+ * @param hold the static hold before the runs; null when none was made
+ * @param machine what is known of the machine
+ */
+public record Circumstances(
+        Instruments instruments, @Nullable StaticHold hold, MachineData machine) {
+
+    /** Nothing known. */
+    public static final Circumstances UNKNOWN = new Circumstances(Instruments.UNNAMED, null, MachineData.UNKNOWN);
+}
