@@ -8,10 +8,10 @@ import plantair.quantity.GaugePressure;
  *
  * @param start pressure at first
  * @param end pressure at last; above start when something feeds in
- * @param wait time between them
+ * @param waited time between them
  * @param place where the air goes
  */
-public record StaticHold(GaugePressure start, GaugePressure end, Elapsed wait, Place place) {
+public record StaticHold(GaugePressure start, GaugePressure end, Elapsed waited, Place place) {
 
     /** Where the air of a falling pressure goes. */
     public enum Place {
