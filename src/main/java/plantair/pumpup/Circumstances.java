@@ -14,4 +14,12 @@ public record Circumstances(
 
     /** Nothing known. */
     public static final Circumstances UNKNOWN = new Circumstances(Instruments.UNNAMED, null, MachineData.UNKNOWN);
+
+    Circumstances corrected(GaugeAccuracy gauge) {
+        StaticHold corrected = hold == null
+                ? null
+                : new StaticHold(
+                        gauge.corrected(hold.start()), gauge.corrected(hold.end()), hold.waited(), hold.place());
+        return new Circumstances(instruments, corrected, machine);
+    }
 }

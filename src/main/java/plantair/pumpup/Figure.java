@@ -46,6 +46,8 @@ public record Figure(String symbol, Kind kind, double si) {
         SPEED,
         /** D/(Z T) [Pa/K]. */
         CONTENT,
+        /** A rate of decay [1/s]. */
+        RATE,
         /** A bare ratio [1]. */
         RATIO,
         /** A ratio shown as a percentage [1]. */

@@ -8,6 +8,30 @@ public enum FindingCode {
     RUNS_DRIFT(Severity.STOP),
     /** A run shows no air delivered. */
     NO_DELIVERY(Severity.STOP),
+    /** More air than the motor could have compressed (M17). */
+    IMPOSSIBLE_POWER(Severity.STOP, true),
+    /** More air than the cylinders sweep (M16). */
+    IMPOSSIBLE_DISPLACEMENT(Severity.STOP, true),
+    /** So far above the rating that it cannot be the machine. */
+    TOO_GOOD(Severity.STOP, true),
+    /** The pressure rose while the machine stood: something else feeds in. */
+    HOLD_ROSE(Severity.STOP, true),
+    /** Another machine was on the same receiver. */
+    OTHER_MACHINE_ON(Severity.STOP, true),
+    /** The drive followed the pressure: the result shows the control, not the machine. */
+    SPEED_FREE(Severity.STOP, true),
+    /** The static hold fell and the leak was added back (M10). */
+    LEAK_ADDED(Severity.CAUTION, true),
+    /** The static hold fell through the machine's own check valve; nothing was added back. */
+    CHECK_VALVE_LEAKS(Severity.CAUTION),
+    /** An efficiency that such a machine hardly has (M17). */
+    UNLIKELY_POWER(Severity.CAUTION),
+    /** Whether the machine meets its rating cannot be told (M15). */
+    VERDICT_OPEN(Severity.NOTE),
+    /** The gauge is not known, so a default stands for its error. */
+    GAUGE_UNKNOWN(Severity.NOTE),
+    /** No static hold was made. */
+    HOLD_MISSING(Severity.NOTE),
     /** Runs scatter more than a good test does. */
     RUNS_SCATTER(Severity.CAUTION),
     /** Fewer than three runs. */
@@ -44,9 +68,20 @@ public enum FindingCode {
     SPEED_REFERRED(Severity.NOTE);
 
     private final Severity severity;
+    private final boolean keptFromTrend;
 
     FindingCode(Severity severity) {
+        this(severity, false);
+    }
+
+    FindingCode(Severity severity, boolean keptFromTrend) {
         this.severity = severity;
+        this.keptFromTrend = keptFromTrend;
+    }
+
+    /** True when a test with this finding does not show the machine's wear and never joins its trend. */
+    public boolean isKeptFromTrend() {
+        return keptFromTrend;
     }
 
     /** How much it matters. */

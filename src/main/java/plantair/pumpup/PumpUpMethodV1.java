@@ -16,10 +16,9 @@ import plantair.quantity.Temperature;
 import plantair.quantity.VesselVolume;
 
 /**
- * Method PU-1: equations M1, M2, M4 to M9, M11 to M14 and M19 of docs/method.md.
+ * Method PU-1: equations M1 to M15, M19 and M20 of docs/method.md.
  *
- * <p>Not in it: a leak of the test volume (M10), which PU-1 takes as zero, and the loss over the waiting time of a settled
- * reading.
+ * <p>Not in it: the loss over the waiting time of a settled reading.
  *
  * <p>Checked by: PumpUpMethodV1ReferenceTests, PumpUpMethodV1LimitTests, WorkedExampleTests.
  */
@@ -39,19 +38,24 @@ final class PumpUpMethodV1 implements PumpUpMethod {
     }
 
     @Override
-    public PumpUpResult evaluate(PumpUpReadings readings) {
-        List<RunResult> runs = IntStream.range(0, readings.runs().size())
-                .mapToObj(i -> run(i + 1, readings.runs().get(i), readings))
-                .toList();
-        RunAgreement agreement = RunAgreement.of(readings, runs);
-        FlowRate freeAir = agreement.averaged() ? new FlowRate(agreement.mean()) : null;
+    public PumpUpResult evaluate(PumpUpReadings asRead) {
+        PumpUpReadings readings = asRead.corrected();
         GaugePressure mid =
                 mean(readings, run -> GaugePressure.mid(run.start(), run.stop()).pascals());
+        HoldLeak leak = HoldLeak.of(readings, mid).orElse(null);
+        FlowRate added = leak != null && leak.added() ? leak.inRuns() : new FlowRate(0);
+        List<RunResult> runs = IntStream.range(0, readings.runs().size())
+                .mapToObj(i -> run(i + 1, readings.runs().get(i), readings, added))
+                .toList();
+        RunAgreement agreement = RunAgreement.of(readings, runs, compressibility);
+        FlowRate freeAir = agreement.averaged() ? new FlowRate(agreement.mean()) : null;
         Double speedRatio = speedRatio(readings);
         FlowRate atRatedSpeed = freeAir == null || speedRatio == null ? null : times(freeAir, speedRatio);
         FlowRate comparable = atRatedSpeed == null ? freeAir : atRatedSpeed;
         RatingComparison rating =
                 comparable == null ? null : rating(readings, mid, comparable).orElse(null);
+        double leakPart = agreement.mean() > 0 ? added.cubicMetresPerSecond() / agreement.mean() : 0;
+        Uncertainty uncertainty = Budget.of(readings, runs, compressibility, agreement.relativeScatter(), leakPart);
         var result = new PumpUpResult(
                 VERSION,
                 readings.airTemperature(),
@@ -65,16 +69,18 @@ final class PumpUpMethodV1 implements PumpUpMethod {
                         mean(runs.stream().mapToDouble(run -> run.handMethod().cubicMetresPerSecond()), runs.size())),
                 freeAir,
                 atRatedSpeed,
-                StatedUncertainty.ofMean(readings, runs, agreement.relativeScatter()),
+                uncertainty,
                 agreement.spread(),
                 freeAir == null ? List.of() : standardFlows(freeAir, readings.intake()),
                 rating,
+                rating == null ? null : NameplateVerdict.of(rating, uncertainty),
+                leak,
                 List.of(),
                 List.of());
-        return result.with(ResultFindings.of(readings, result, agreement), Working.of(readings, result));
+        return result.with(ResultFindings.of(readings, result, agreement), Working.of(asRead, readings, result));
     }
 
-    private RunResult run(int number, RunReadings run, PumpUpReadings readings) {
+    private RunResult run(int number, RunReadings run, PumpUpReadings readings, FlowRate leak) {
         Intake intake = readings.intake();
         VesselVolume volume = readings.netVolume();
         AirTemperature treatment = readings.airTemperature();
@@ -88,10 +94,11 @@ final class PumpUpMethodV1 implements PumpUpMethod {
         FlowRate balance = FreeAir.byBalance(volume, run.elapsed(), intake, start, stop);
         WarmingFactor warming =
                 treatment == AirTemperature.NOT_MEASURED ? ReceiverWarming.factor(volume, run, intake) : null;
+        FlowRate stored = warming == null ? balance : times(balance, 1 / warming.factor());
         return new RunResult(
                 number,
                 byHand(run, volume, intake.station()),
-                warming == null ? balance : times(balance, 1 / warming.factor()),
+                new FlowRate(stored.cubicMetresPerSecond() + leak.cubicMetresPerSecond()),
                 start,
                 stop,
                 warming);

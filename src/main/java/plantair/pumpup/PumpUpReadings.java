@@ -93,6 +93,26 @@ public record PumpUpReadings(
         return netM3(parts) > 0;
     }
 
+    /** The same with the errors of the gauge's certificate taken off every pressure of the runs and the hold. */
+    public PumpUpReadings corrected() {
+        GaugeAccuracy gauge = circumstances.instruments().gauge();
+        if (gauge == null || gauge.errors().isEmpty()) {
+            return this;
+        }
+        return new PumpUpReadings(
+                volumeParts,
+                station,
+                intakeTemperature,
+                humidityRead,
+                airTemperature,
+                runs.stream().map(run -> run.corrected(gauge)).toList(),
+                speed,
+                ratedSpeed,
+                ratingPoints,
+                allowablePressure,
+                circumstances.corrected(gauge));
+    }
+
     /** The free air at the intake. */
     public Intake intake() {
         return new Intake(

@@ -23,6 +23,8 @@ import plantair.quantity.VesselVolume;
  * @param spread highest less lowest run over the mean (M19)
  * @param standardFlows on each named reference (M11); empty when the runs are not averaged
  * @param rating beside the nameplate (M13); null when nothing can be compared
+ * @param verdict whether it meets the nameplate (M15); null when nothing can be compared
+ * @param leak from the static hold (M10); null when none was made
  * @param findings worst first
  * @param working every step with its numbers
  */
@@ -40,6 +42,8 @@ public record PumpUpResult(
         double spread,
         List<StandardFlow> standardFlows,
         @Nullable RatingComparison rating,
+        @Nullable NameplateVerdict verdict,
+        @Nullable HoldLeak leak,
         List<Finding> findings,
         List<WorkingStep> working) {
 
@@ -71,6 +75,8 @@ public record PumpUpResult(
                 spread,
                 standardFlows,
                 rating,
+                verdict,
+                leak,
                 itsFindings,
                 itsWorking);
     }
@@ -78,5 +84,11 @@ public record PumpUpResult(
     /** The flow for comparison over time: at rated speed when that is known; null when the runs are not averaged. */
     public @Nullable FlowRate comparableFlow() {
         return atRatedSpeed == null ? freeAir : atRatedSpeed;
+    }
+
+    /** False when no flow came out, or a finding says that it does not show the machine's wear. */
+    public boolean joinsTrend() {
+        return freeAir != null
+                && findings.stream().noneMatch(finding -> finding.code().isKeptFromTrend());
     }
 }

@@ -18,6 +18,8 @@ final class ResultFindings {
     private static final double SCATTER_LIMIT = 0.03;
     private static final double LOW_START_PART = 0.5;
     private static final double ABOVE_RATING_LIMIT = 1.05;
+    private static final double TOO_GOOD_LIMIT = 1.1;
+    private static final double HOLD_LIMIT = 0.01;
     private static final double HAND_DIFFERS_LIMIT = 0.01;
 
     private final PumpUpReadings readings;
@@ -40,6 +42,8 @@ final class ResultFindings {
         rules.air();
         rules.barometer();
         rules.nameplate();
+        rules.hold();
+        rules.machine();
         rules.findings.sort(
                 Comparator.comparing((Finding finding) -> finding.code().severity())
                         .reversed());
@@ -144,7 +148,47 @@ final class ResultFindings {
             case INTERPOLATED -> {}
         }
         if (rating.ratio() > ABOVE_RATING_LIMIT) {
-            add(ABOVE_RATING, Figure.percent("ratio", rating.ratio()));
+            FindingCode code = rating.ratio() > TOO_GOOD_LIMIT ? TOO_GOOD : ABOVE_RATING;
+            add(code, Figure.percent("ratio", rating.ratio()));
+        }
+        NameplateVerdict verdict = result.verdict();
+        if (verdict != null && verdict.verdict() == NameplateVerdict.Verdict.CANNOT_BE_TOLD) {
+            add(
+                    VERDICT_OPEN,
+                    Figure.percent("probability", verdict.probability()),
+                    Figure.percent("u", result.uncertainty().combined()),
+                    Figure.percent("settled by", verdict.settledBy()));
+        }
+    }
+
+    private void hold() {
+        HoldLeak leak = result.leak();
+        FlowRate freeAir = result.freeAir();
+        if (leak == null) {
+            add(HOLD_MISSING);
+        } else if (freeAir != null) {
+            double part = leak.inRuns().cubicMetresPerSecond() / freeAir.cubicMetresPerSecond();
+            if (part < -HOLD_LIMIT) {
+                add(HOLD_ROSE);
+            } else if (part > HOLD_LIMIT) {
+                add(
+                        leak.added() ? LEAK_ADDED : CHECK_VALVE_LEAKS,
+                        Figure.of("at hold", leak.atHold()),
+                        Figure.of("in runs", leak.inRuns()));
+            }
+        }
+    }
+
+    private void machine() {
+        Circumstances circumstances = readings.circumstances();
+        if (circumstances.instruments().gauge() == null) {
+            add(GAUGE_UNKNOWN);
+        }
+        if (circumstances.machine().speedFree()) {
+            add(SPEED_FREE);
+        }
+        if (Boolean.FALSE.equals(circumstances.machine().othersOff())) {
+            add(OTHER_MACHINE_ON);
         }
     }
 

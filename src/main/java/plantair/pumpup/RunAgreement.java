@@ -22,7 +22,7 @@ record RunAgreement(double mean, double relativeScatter, double spread, double d
 
     private static final double STEADY_PART = 0.6;
 
-    static RunAgreement of(PumpUpReadings readings, List<RunResult> runs) {
+    static RunAgreement of(PumpUpReadings readings, List<RunResult> runs, Compressibility compressibility) {
         double[] flows = runs.stream()
                 .mapToDouble(run -> run.freeAir().cubicMetresPerSecond())
                 .toArray();
@@ -31,7 +31,7 @@ record RunAgreement(double mean, double relativeScatter, double spread, double d
             return new RunAgreement(0, 0, 0, 0, false);
         }
         double u = IntStream.range(0, flows.length)
-                .mapToDouble(i -> StatedUncertainty.ofRun(readings.runs().get(i), runs.get(i)))
+                .mapToDouble(i -> Budget.ofRun(readings, runs.get(i), compressibility))
                 .max()
                 .orElseThrow();
         double drift = flows.length < 3 || !isSteady(flows) ? 0 : RunDrift.score(flows, u);

@@ -49,4 +49,15 @@ public record RunReadings(
     public RunReadings withSettled(GaugePressure pressure, Temperature air) {
         return new RunReadings(start, stop, elapsed, startAir, stopAir, pressure, air);
     }
+
+    RunReadings corrected(GaugeAccuracy gauge) {
+        return new RunReadings(
+                gauge.corrected(start),
+                gauge.corrected(stop),
+                elapsed,
+                startAir,
+                stopAir,
+                settled == null ? null : gauge.corrected(settled),
+                settledAir);
+    }
 }

@@ -21,8 +21,9 @@ final class Working {
         this.result = result;
     }
 
-    static List<WorkingStep> of(PumpUpReadings readings, PumpUpResult result) {
+    static List<WorkingStep> of(PumpUpReadings asRead, PumpUpReadings readings, PumpUpResult result) {
         var working = new Working(readings, result);
+        working.corrections(asRead);
         working.common();
         result.runs().forEach(working::run);
         working.whole();
@@ -31,6 +32,21 @@ final class Working {
 
     private void add(String equation, int run, String label, Figure... figures) {
         steps.add(new WorkingStep(equation, run, label, List.of(figures)));
+    }
+
+    private void corrections(PumpUpReadings asRead) {
+        for (int i = 0; asRead != readings && i < readings.runs().size(); i++) {
+            RunReadings read = asRead.runs().get(i);
+            RunReadings corrected = readings.runs().get(i);
+            add(
+                    "M0",
+                    0,
+                    String.valueOf(i + 1),
+                    Figure.of("p1 read", read.start()),
+                    Figure.of("p1", corrected.start()),
+                    Figure.of("p2 read", read.stop()),
+                    Figure.of("p2", corrected.stop()));
+        }
     }
 
     private void common() {
@@ -61,6 +77,36 @@ final class Working {
                 Figure.of("Pa", intake.station()),
                 Figure.ratio("x", intake.vapourFraction()),
                 Figure.of("dry", new AbsolutePressure(intake.dryPa())));
+        hold();
+    }
+
+    private void hold() {
+        StaticHold hold = readings.circumstances().hold();
+        HoldLeak leak = result.leak();
+        if (hold == null || leak == null) {
+            return;
+        }
+        AbsolutePressure station = readings.station().pressure();
+        add(
+                "M10",
+                0,
+                "",
+                Figure.of("P1", hold.start().above(station)),
+                Figure.of("P2", hold.end().above(station)),
+                Figure.of("t", hold.waited()),
+                new Figure("k", Figure.Kind.RATE, leak.perSecond()),
+                Figure.of("at hold", leak.atHold()),
+                Figure.of("P", result.midPressure().above(station)),
+                Figure.of("leak", leak.inRuns()));
+    }
+
+    private FlowRate leak() {
+        HoldLeak leak = result.leak();
+        return leak != null && leak.added() ? leak.inRuns() : new FlowRate(0);
+    }
+
+    private static FlowRate less(FlowRate flow, FlowRate other) {
+        return new FlowRate(flow.cubicMetresPerSecond() - other.cubicMetresPerSecond());
     }
 
     private void run(RunResult run) {
@@ -85,15 +131,25 @@ final class Working {
         end("M6-start", run.run(), run.start());
         end(readings.airTemperature() == AirTemperature.SETTLED ? "M8-stop" : "M6-stop", run.run(), run.stop());
         balance(run, read, intake);
+        FlowRate stored = less(run.freeAir(), leak());
         WarmingFactor warming = run.warming();
         if (warming != null) {
             add(
                     "M9",
                     run.run(),
                     "",
-                    Figure.of("q", times(run.freeAir(), warming.factor())),
+                    Figure.of("q", times(stored, warming.factor())),
                     Figure.ratio("F", warming.factor()),
                     Figure.percent("uF", warming.relativeShared()),
+                    Figure.of("free", stored));
+        }
+        if (leak().cubicMetresPerSecond() > 0) {
+            add(
+                    "M10-add",
+                    run.run(),
+                    "",
+                    Figure.of("q", stored),
+                    Figure.of("leak", leak()),
                     Figure.of("free", run.freeAir()));
         }
     }
@@ -169,6 +225,17 @@ final class Working {
                     Figure.of("measured", rating.measured()),
                     Figure.of("expected", rating.expected()),
                     Figure.percent("ratio", rating.ratio()));
+        }
+        NameplateVerdict verdict = result.verdict();
+        if (verdict != null) {
+            add(
+                    "M15",
+                    0,
+                    "",
+                    Figure.percent("ratio", rating.ratio()),
+                    Figure.percent("u", result.uncertainty().combined() * rating.ratio()),
+                    Figure.percent("limit", 1 - verdict.tolerance()),
+                    Figure.percent("probability", verdict.probability()));
         }
     }
 

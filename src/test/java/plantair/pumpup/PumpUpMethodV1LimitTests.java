@@ -160,10 +160,10 @@ class PumpUpMethodV1LimitTests {
         double atStart = si(test().humidity(0).run(6, 9, 60, 30.01, 34).ideal().freeAir()) / q - 1;
         double atStop = si(test().humidity(0).run(6, 9, 60, 30, 34.01).ideal().freeAir()) / q - 1;
 
-        double stated = result.uncertainty().components().stream()
-                .filter(component -> component.source() == Uncertainty.Source.AIR_TEMPERATURE)
-                .mapToDouble(Uncertainty.Component::relative)
-                .sum();
+        double stated = Math.sqrt(result.uncertainty().components().stream()
+                .filter(component -> component.sharedWith() == Uncertainty.SharedWith.THERMOMETER)
+                .mapToDouble(component -> component.relative() * component.relative())
+                .sum());
 
         assertThat(stated).isCloseTo(2 / 0.01 * Math.hypot(atStart, atStop), withinPercentage(0.1));
     }

@@ -48,6 +48,7 @@ record FigureText(UnitSet units, QuantityFormat format) {
             case ELEVATION -> format.elevation(new Length(si));
             case SPEED -> Rounded.significant(si, RATIO_DIGITS) + " rpm";
             case CONTENT -> content(si);
+            case RATE -> Rounded.significant(si, RATIO_DIGITS) + " 1/s";
             case RATIO -> Rounded.significant(si, RATIO_DIGITS);
             case PERCENT -> format.percent(si);
             case COUNT -> Rounded.places(si, 0);

@@ -11,6 +11,7 @@ import plantair.pumpup.PumpUpResult;
 import plantair.pumpup.RatingComparison;
 import plantair.pumpup.RunResult;
 import plantair.pumpup.Severity;
+import plantair.pumpup.Uncertainty;
 import plantair.quantity.Entered;
 import plantair.quantity.FlowRate;
 import plantair.testrecord.RunEntry;
@@ -99,8 +100,12 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
                 .map(component -> new TestView.Component(
                         say("source." + component.source()),
                         format().percent(component.relative()),
-                        say(component.shared() ? "test.shared" : "test.random")))
+                        sharedWith(component)))
                 .toList();
+    }
+
+    private String sharedWith(Uncertainty.Component component) {
+        return component.sharedWith() == null ? say("test.random") : say("sharedWith." + component.sharedWith());
     }
 
     List<TestView.FindingView> findings(PumpUpResult result) {

@@ -1,0 +1,108 @@
+package plantair.pumpup;
+
+import plantair.quantity.AbsolutePressure;
+import plantair.quantity.Elapsed;
+import plantair.quantity.GaugePressure;
+import plantair.quantity.RelativeHumidity;
+import plantair.quantity.Temperature;
+import plantair.quantity.VesselVolume;
+
+/**
+ * The balance M7 as a function of its inputs, for the sensitivities of the budget (M20).
+ *
+ * <p>Sensitivities are central differences of the method itself, so that they cannot differ from it; they agree with the
+ * derivatives written out in docs/method.md. Checked by: FlowModelTests.
+ */
+final class FlowModel {
+
+    /** The inputs, in the order of the array; SI. */
+    enum Input {
+        VOLUME(1e-6),
+        START(10),
+        STOP(10),
+        ELAPSED(1e-3),
+        STATION(10),
+        INTAKE(1e-2),
+        HUMIDITY(1e-4),
+        START_AIR(1e-2),
+        STOP_AIR(1e-2);
+
+        private final double step;
+
+        Input(double step) {
+            this.step = step;
+        }
+    }
+
+    private final Compressibility compressibility;
+    private final double[] at;
+    private final double flow;
+
+    /** @param at the inputs at which the sensitivities are wanted, in the order of {@link Input} */
+    FlowModel(Compressibility compressibility, double[] at) {
+        this.compressibility = compressibility;
+        this.at = at.clone();
+        this.flow = flow(at);
+    }
+
+    /** The flow at the inputs, m³/s. */
+    double flow() {
+        return flow;
+    }
+
+    /**
+     * Relative change of the flow for a change of some inputs together, each by its weight: ∂ln q/∂x.
+     *
+     * @param weights change of each input for a unit change of x
+     */
+    double sensitivity(double[] weights) {
+        double step = step(weights);
+        double[] up = at.clone();
+        double[] down = at.clone();
+        for (int i = 0; i < at.length; i++) {
+            up[i] += weights[i] * step;
+            down[i] -= weights[i] * step;
+        }
+        return (flow(up) - flow(down)) / (2 * step * flow);
+    }
+
+    /** Relative change of the flow for a change of one input. */
+    double sensitivity(Input input) {
+        double[] weights = new double[at.length];
+        weights[input.ordinal()] = 1;
+        return sensitivity(weights);
+    }
+
+    private static double step(double[] weights) {
+        double step = Double.MAX_VALUE;
+        for (Input input : Input.values()) {
+            double weight = Math.abs(weights[input.ordinal()]);
+            if (weight > 0) {
+                step = Math.min(step, input.step / weight);
+            }
+        }
+        return step;
+    }
+
+    private double flow(double[] x) {
+        var intake = new Intake(
+                new AbsolutePressure(x[Input.STATION.ordinal()]),
+                new Temperature(x[Input.INTAKE.ordinal()]),
+                new RelativeHumidity(Math.min(1, Math.max(0, x[Input.HUMIDITY.ordinal()]))));
+        return FreeAir.byBalance(
+                        new VesselVolume(x[Input.VOLUME.ordinal()]),
+                        new Elapsed(x[Input.ELAPSED.ordinal()]),
+                        intake,
+                        state(x, Input.START, Input.START_AIR, intake),
+                        state(x, Input.STOP, Input.STOP_AIR, intake))
+                .cubicMetresPerSecond();
+    }
+
+    private ReceiverState state(double[] x, Input pressure, Input air, Intake intake) {
+        return ReceiverState.of(
+                new GaugePressure(x[pressure.ordinal()]).above(intake.station()),
+                new Temperature(x[air.ordinal()]),
+                intake,
+                compressibility);
+    }
+}
