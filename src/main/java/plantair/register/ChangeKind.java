@@ -10,6 +10,8 @@ public enum ChangeKind {
     RECEIVER,
     /** A pipe piece. */
     PIPE,
+    /** An instrument, or a calibration of it by superseding it. */
+    INSTRUMENT,
     /** A pump-up test, by superseding it. */
     TEST
 }

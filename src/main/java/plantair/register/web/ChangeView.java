@@ -84,6 +84,7 @@ record ChangeView(
             case COMPRESSOR -> "/compressors/" + id;
             case RECEIVER -> "/receivers/" + id;
             case PIPE -> "/pipes/" + id + "/edit";
+            case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
         };
     }

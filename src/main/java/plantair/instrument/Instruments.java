@@ -1,0 +1,16 @@
+package plantair.instrument;
+
+import java.util.List;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import plantair.register.Records;
+
+/** The register of instruments. */
+public interface Instruments extends Records<Instrument> {
+
+    Page<Instrument> findAllByOrderByFactsInServiceDescFactsKindAscFactsTagAsc(Pageable page);
+
+    List<Instrument> findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(InstrumentKind kind);
+
+    boolean existsByFactsTagIgnoreCaseAndIdNot(String tag, long id);
+}

@@ -1,0 +1,7 @@
+/** Register of instruments, and their calibrations, which are only ever added. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"quantity", "register", "web"})
+package plantair.instrument;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
