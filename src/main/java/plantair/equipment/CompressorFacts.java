@@ -36,7 +36,8 @@ public record CompressorFacts(CompressorPlate plate, List<RatingEntry> ratings) 
                 .add("motor current", plate.motorCurrent())
                 .add("motor phases", plate.motorPhases())
                 .add("frequency", plate.frequency())
-                .add("rated speed", plate.ratedSpeed());
+                .add("rated speed", plate.ratedSpeed())
+                .add("displacement", plate.displacement());
         for (RatingEntry rating : ratings) {
             lines.add("rating", rating.flow() + " at " + rating.pressure() + " gauge, " + rating.basis());
         }

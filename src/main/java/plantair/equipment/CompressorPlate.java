@@ -22,6 +22,7 @@ import plantair.quantity.Entered;
  * @param motorPhases 1 or 3
  * @param frequency supply frequency
  * @param ratedSpeed shaft speed of the rating
+ * @param displacement swept volume of the first stage times speed
  * @param note free text, may be empty
  * @param inService false once it is retired
  */
@@ -40,5 +41,43 @@ public record CompressorPlate(
         @Nullable Integer motorPhases,
         @Nullable Entered frequency,
         @Nullable Entered ratedSpeed,
+        @Nullable Entered displacement,
         String note,
-        boolean inService) {}
+        boolean inService) {
+
+    /** A plate without a displacement. */
+    public CompressorPlate(
+            String tag,
+            String makerModel,
+            String serialNumber,
+            CompressorKind kind,
+            int stages,
+            Drive drive,
+            Control control,
+            @Nullable Entered motorPower,
+            @Nullable Entered motorVoltage,
+            @Nullable Entered motorCurrent,
+            @Nullable Integer motorPhases,
+            @Nullable Entered frequency,
+            @Nullable Entered ratedSpeed,
+            String note,
+            boolean inService) {
+        this(
+                tag,
+                makerModel,
+                serialNumber,
+                kind,
+                stages,
+                drive,
+                control,
+                motorPower,
+                motorVoltage,
+                motorCurrent,
+                motorPhases,
+                frequency,
+                ratedSpeed,
+                null,
+                note,
+                inService);
+    }
+}

@@ -3,6 +3,7 @@ package plantair.instrument;
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.Entered;
@@ -46,12 +47,14 @@ public record InstrumentFacts(
         return tag;
     }
 
+    /** Largest error anywhere on a gauge's scale in percent of span, typed or from its grade; empty when it is no gauge. */
+    public Optional<Entered> limitPercent() {
+        return grade == null ? Optional.empty() : Optional.of(gradePercent == null ? grade.percent() : gradePercent);
+    }
+
     /** Largest error anywhere on a gauge's scale as a part of span, 0.01 for 1 %; empty when it is no gauge. */
     public OptionalDouble limitPart() {
-        if (grade == null) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(gradePercent == null ? grade.limitPart() : gradePercent.value() / 100);
+        return limitPercent().map(Entered::part).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
     @Override

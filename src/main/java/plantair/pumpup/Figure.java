@@ -6,6 +6,7 @@ import plantair.quantity.FlowRate;
 import plantair.quantity.FreeAirVolume;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.Length;
+import plantair.quantity.Power;
 import plantair.quantity.PressureDifference;
 import plantair.quantity.ShaftSpeed;
 import plantair.quantity.Temperature;
@@ -46,6 +47,8 @@ public record Figure(String symbol, Kind kind, double si) {
         SPEED,
         /** D/(Z T) [Pa/K]. */
         CONTENT,
+        /** Power [W]. */
+        POWER,
         /** A rate of decay [1/s]. */
         RATE,
         /** A bare ratio [1]. */
@@ -86,6 +89,10 @@ public record Figure(String symbol, Kind kind, double si) {
 
     static Figure of(String symbol, Elapsed quantity) {
         return new Figure(symbol, Kind.ELAPSED, quantity.seconds());
+    }
+
+    static Figure of(String symbol, Power quantity) {
+        return new Figure(symbol, Kind.POWER, quantity.watts());
     }
 
     static Figure of(String symbol, Length quantity) {

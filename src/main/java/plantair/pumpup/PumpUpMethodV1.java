@@ -75,6 +75,7 @@ final class PumpUpMethodV1 implements PumpUpMethod {
                 rating,
                 rating == null ? null : NameplateVerdict.of(rating, uncertainty),
                 leak,
+                freeAir == null ? null : efficiency(readings, freeAir, mid),
                 List.of(),
                 List.of());
         return result.with(ResultFindings.of(readings, result, agreement), Working.of(asRead, readings, result));
@@ -102,6 +103,12 @@ final class PumpUpMethodV1 implements PumpUpMethod {
                 start,
                 stop,
                 warming);
+    }
+
+    private static Efficiency efficiency(PumpUpReadings readings, FlowRate freeAir, GaugePressure mid) {
+        AbsolutePressure station = readings.station().pressure();
+        return Efficiency.of(
+                freeAir, station, mid.above(station), readings.circumstances().machine());
     }
 
     private static Temperature or(@Nullable Temperature read, Intake intake) {

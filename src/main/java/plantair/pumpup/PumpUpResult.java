@@ -25,6 +25,7 @@ import plantair.quantity.VesselVolume;
  * @param rating beside the nameplate (M13); null when nothing can be compared
  * @param verdict whether it meets the nameplate (M15); null when nothing can be compared
  * @param leak from the static hold (M10); null when none was made
+ * @param efficiency of machine and motor (M16, M17); null when the runs are not averaged
  * @param findings worst first
  * @param working every step with its numbers
  */
@@ -44,6 +45,7 @@ public record PumpUpResult(
         @Nullable RatingComparison rating,
         @Nullable NameplateVerdict verdict,
         @Nullable HoldLeak leak,
+        @Nullable Efficiency efficiency,
         List<Finding> findings,
         List<WorkingStep> working) {
 
@@ -77,6 +79,7 @@ public record PumpUpResult(
                 rating,
                 verdict,
                 leak,
+                efficiency,
                 itsFindings,
                 itsWorking);
     }

@@ -180,6 +180,11 @@ final class ResultFindings {
     }
 
     private void machine() {
+        Efficiency efficiency = result.efficiency();
+        if (efficiency != null) {
+            volumetric(efficiency);
+            power(efficiency);
+        }
         Circumstances circumstances = readings.circumstances();
         if (circumstances.instruments().gauge() == null) {
             add(GAUGE_UNKNOWN);
@@ -189,6 +194,27 @@ final class ResultFindings {
         }
         if (Boolean.FALSE.equals(circumstances.machine().othersOff())) {
             add(OTHER_MACHINE_ON);
+        }
+    }
+
+    private void volumetric(Efficiency efficiency) {
+        if (efficiency.volumetric() != null && efficiency.volumetricJudgement() == Judgement.IMPOSSIBLE) {
+            add(IMPOSSIBLE_DISPLACEMENT, Figure.percent("volumetric", efficiency.volumetric()));
+        }
+    }
+
+    private void power(Efficiency efficiency) {
+        if (efficiency.isentropic() == null || efficiency.shaftPower() == null) {
+            return;
+        }
+        switch (efficiency.isentropicJudgement()) {
+            case IMPOSSIBLE ->
+                add(
+                        IMPOSSIBLE_POWER,
+                        Figure.of("least", efficiency.leastPower()),
+                        Figure.of("shaft", efficiency.shaftPower()));
+            case UNLIKELY -> add(UNLIKELY_POWER, Figure.percent("isentropic", efficiency.isentropic()));
+            case POSSIBLE -> {}
         }
     }
 

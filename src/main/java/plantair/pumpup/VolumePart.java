@@ -16,6 +16,12 @@ public record VolumePart(String label, Kind kind, VesselVolume volume, double re
     /** Standard uncertainty of a volume from a plate: ± 2 %, all alike likely. Our own default. */
     public static final double PLATE_U = 0.02 / StrictMath.sqrt(3);
 
+    /** Standard uncertainty of a volume found by filling with water. Our own default. */
+    public static final double WATER_FILL_U = 0.003;
+
+    /** Standard uncertainty of a guessed volume: ± 10 %, all alike likely. Our own default. */
+    public static final double GUESS_U = 0.1 / StrictMath.sqrt(3);
+
     /** A piece whose volume is from a plate. */
     public VolumePart(String label, Kind kind, VesselVolume volume) {
         this(label, kind, volume, PLATE_U);

@@ -226,6 +226,7 @@ final class Working {
                     Figure.of("expected", rating.expected()),
                     Figure.percent("ratio", rating.ratio()));
         }
+        efficiency();
         NameplateVerdict verdict = result.verdict();
         if (verdict != null) {
             add(
@@ -236,6 +237,35 @@ final class Working {
                     Figure.percent("u", result.uncertainty().combined() * rating.ratio()),
                     Figure.percent("limit", 1 - verdict.tolerance()),
                     Figure.percent("probability", verdict.probability()));
+        }
+    }
+
+    private void efficiency() {
+        Efficiency efficiency = result.efficiency();
+        if (efficiency == null) {
+            return;
+        }
+        if (efficiency.volumetric() != null) {
+            add(
+                    "M16",
+                    0,
+                    "",
+                    Figure.of("q", result.freeAir()),
+                    Figure.of("swept", readings.circumstances().machine().displacement()),
+                    Figure.percent("volumetric", efficiency.volumetric()));
+        }
+        if (efficiency.isentropic() != null) {
+            AbsolutePressure station = readings.station().pressure();
+            add(
+                    "M17",
+                    0,
+                    "",
+                    Figure.of("q", result.freeAir()),
+                    Figure.of("Pa", station),
+                    Figure.of("P", result.midPressure().above(station)),
+                    Figure.of("W", efficiency.leastPower()),
+                    Figure.of("shaft", efficiency.shaftPower()),
+                    Figure.percent("isentropic", efficiency.isentropic()));
         }
     }
 

@@ -52,6 +52,18 @@ public record Entered(String number, Unit unit) {
     }
 
     /**
+     * A percentage as a part: 0.5 % is 0.005.
+     *
+     * @throws IllegalArgumentException when this is no percentage
+     */
+    public double part() {
+        if (unit != FixedUnit.PERCENT) {
+            throw new IllegalArgumentException(text() + " is not in percent");
+        }
+        return value() / 100;
+    }
+
+    /**
      * The unit as one of the wanted quantity.
      *
      * @throws IllegalArgumentException when this is a reading of another quantity

@@ -16,10 +16,6 @@ public record RelativeHumidity(double fraction) {
 
     /** From a percentage as typed. */
     public static RelativeHumidity of(Entered entered) {
-        FixedUnit unit = entered.unitAs(FixedUnit.class);
-        if (unit != FixedUnit.PERCENT) {
-            throw new IllegalArgumentException(entered.text() + " is not in percent");
-        }
-        return new RelativeHumidity(entered.value() / 100);
+        return new RelativeHumidity(entered.part());
     }
 }

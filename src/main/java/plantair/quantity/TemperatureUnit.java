@@ -37,6 +37,10 @@ public enum TemperatureUnit implements Unit {
         return (value + offset) / perKelvin;
     }
 
+    double differenceToSi(double degrees) {
+        return degrees / perKelvin;
+    }
+
     double fromSi(double kelvin) {
         return kelvin * perKelvin - offset;
     }

@@ -23,9 +23,11 @@ public record MachineHistory(List<ResultLine> tests) {
         return tests.isEmpty() ? Optional.empty() : Optional.of(tests.get(tests.size() - 1));
     }
 
-    /** The first test whose runs were averaged. */
+    /** The first test that joins the trend. */
     public Optional<ResultLine> baseline() {
-        return tests.stream().filter(test -> test.comparable().isPresent()).findFirst();
+        return tests.stream()
+                .filter(test -> test.joinsTrend() && test.comparable().isPresent())
+                .findFirst();
     }
 
     public boolean isBaseline(ResultLine test) {
@@ -42,10 +44,12 @@ public record MachineHistory(List<ResultLine> tests) {
                                 .map(baseline -> Baseline.compare(point, baseline)));
     }
 
-    /** The plain weighted line through the tests whose runs were averaged. */
+    /** The plain weighted line through the tests that join the trend. */
     public OutputLine line() {
-        return OutputLine.of(
-                tests.stream().flatMap(test -> point(test).stream()).toList());
+        return OutputLine.of(tests.stream()
+                .filter(ResultLine::joinsTrend)
+                .flatMap(test -> point(test).stream())
+                .toList());
     }
 
     private static Optional<OutputPoint> point(ResultLine test) {

@@ -59,6 +59,15 @@ public class PumpUpTest {
     @OrderColumn(name = "position")
     private List<RunEntry> runs = new ArrayList<>();
 
+    @Embedded
+    private @Nullable TestChecks checks;
+
+    @ElementCollection
+    @CollectionTable(name = "pump_up_instrument", joinColumns = @JoinColumn(name = "test_id"))
+    @OrderColumn(name = "position")
+    private List<InstrumentCopy> instruments = new ArrayList<>();
+
+    private @Nullable String overrideReason;
     private String notes;
     private String confirmed;
     private String methodVersion;
@@ -79,6 +88,9 @@ public class PumpUpTest {
         volumes.addAll(draft.volumes());
         ratings.addAll(draft.ratings());
         runs.addAll(draft.runs());
+        checks = draft.checks();
+        instruments.addAll(draft.instruments());
+        overrideReason = draft.overrideReason();
         notes = draft.notes();
         confirmed = draft.confirmed();
         methodVersion = draft.methodVersion();
@@ -134,6 +146,19 @@ public class PumpUpTest {
 
     public List<RunEntry> runs() {
         return List.copyOf(runs);
+    }
+
+    public TestChecks checks() {
+        return checks == null ? TestChecks.NONE : checks;
+    }
+
+    public List<InstrumentCopy> instruments() {
+        return List.copyOf(instruments);
+    }
+
+    /** Why an instrument past its date was used; null when none was. */
+    public @Nullable String overrideReason() {
+        return overrideReason;
     }
 
     public String notes() {

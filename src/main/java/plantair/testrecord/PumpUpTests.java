@@ -36,6 +36,14 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     List<PumpUpTest> findByIdGreaterThanOrderById(long id, Limit limit);
 
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);
+
+    /** Every test that names an instrument, oldest first. */
+    @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    @Query(
+            "select t from PumpUpTest t where exists (select 1 from t.instruments i where i.instrumentId = :instrumentId)"
+                    + " order by t.performedAt, t.id")
+    List<PumpUpTest> findWithInstrument(long instrumentId);
+
     /**
      * The tests after an id, for reading all in batches; site or compressor 0 stands for all.
      *

@@ -18,6 +18,7 @@ import plantair.quantity.FlowRate;
  * @param comparableM3PerS free air delivered for comparison over time; null when the runs were not averaged
  * @param relativeRandom relative standard uncertainty from what differs between tests
  * @param severity of the worst finding; null when there is none
+ * @param joinsTrend false when the test does not show the machine's wear
  */
 public record ResultLine(
         long testId,
@@ -26,7 +27,8 @@ public record ResultLine(
         String zone,
         @Nullable Double comparableM3PerS,
         double relativeRandom,
-        @Nullable Severity severity) {
+        @Nullable Severity severity,
+        boolean joinsTrend) {
 
     /** The day of the test where it was made. */
     public LocalDate date() {

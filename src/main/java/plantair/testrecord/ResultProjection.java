@@ -3,13 +3,18 @@ package plantair.testrecord;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
+import plantair.instrument.AsFound;
+import plantair.instrument.Calibration;
+import plantair.instrument.Calibrations;
 import plantair.pumpup.PumpUpMethods;
+import plantair.pumpup.PumpUpReadings;
 import plantair.pumpup.PumpUpResult;
 import plantair.pumpup.WorkingStep;
 import plantair.quantity.AbsolutePressure;
@@ -26,12 +31,21 @@ public class ResultProjection {
 
     private final PumpUpTests tests;
     private final StoredResults results;
+    private final Calibrations calibrations;
+    private final GaugeRestatements restatements;
     private final TransactionTemplate transaction;
     private final JsonMapper json = JsonMapper.builder().build();
 
-    ResultProjection(PumpUpTests tests, StoredResults results, TransactionTemplate transaction) {
+    ResultProjection(
+            PumpUpTests tests,
+            StoredResults results,
+            Calibrations calibrations,
+            GaugeRestatements restatements,
+            TransactionTemplate transaction) {
         this.tests = tests;
         this.results = results;
+        this.calibrations = calibrations;
+        this.restatements = restatements;
         this.transaction = transaction;
     }
 
@@ -50,9 +64,19 @@ public class ResultProjection {
         return TestReadings.station(test.conditions()).pressure();
     }
 
+    /** What the method takes of a test, the errors of its gauge included when they restate it. */
+    public PumpUpReadings readings(PumpUpTest test) {
+        return TestReadings.of(test, errors(restatement(test)));
+    }
+
+    /** The result as if its gauge had these errors; stores nothing. */
+    public PumpUpResult asIf(PumpUpTest test, List<AsFound> errors) {
+        return evaluate(test, errors);
+    }
+
     /** The working of a test, made by its own method from its readings. */
     public List<WorkingStep> working(PumpUpTest test) {
-        return evaluate(test).working();
+        return evaluate(test, errors(restatement(test))).working();
     }
 
     /** Computes and stores the result of a new test. */
@@ -118,12 +142,30 @@ public class ResultProjection {
         return batch;
     }
 
-    private StoredResult row(PumpUpTest test, boolean current) {
-        PumpUpResult result = evaluate(test).withoutWorking();
-        return new StoredResult(test, result, current, json.writeValueAsString(result));
+    /** Computes a result anew, as after its gauge was found wrong. */
+    void renew(PumpUpTest test) {
+        results.save(row(test, tests.findBySupersedesId(test.id()).isEmpty()));
     }
 
-    private static PumpUpResult evaluate(PumpUpTest test) {
-        return PumpUpMethods.version(test.methodVersion()).evaluate(TestReadings.of(test));
+    private StoredResult row(PumpUpTest test, boolean current) {
+        Optional<Calibration> restatement = restatement(test);
+        PumpUpResult result = evaluate(test, errors(restatement)).withoutWorking();
+        var restated = restatement
+                .map(calibration -> new StoredResult.Restated(
+                        calibration.id(), evaluate(test, List.of()).freeAir()))
+                .orElse(null);
+        return new StoredResult(test, result, restated, current, json.writeValueAsString(result));
+    }
+
+    private Optional<Calibration> restatement(PumpUpTest test) {
+        return Restatements.of(test, calibrations, restatements);
+    }
+
+    private static List<AsFound> errors(Optional<Calibration> restatement) {
+        return restatement.map(Calibration::points).orElse(List.of());
+    }
+
+    private static PumpUpResult evaluate(PumpUpTest test, List<AsFound> errors) {
+        return PumpUpMethods.version(test.methodVersion()).evaluate(TestReadings.of(test, errors));
     }
 }

@@ -36,6 +36,12 @@ public class StoredResult {
     @Column(name = "comparable_m3_per_s")
     private @Nullable Double comparableM3PerS;
 
+    private boolean joinsTrend;
+
+    @Column(name = "as_recorded_m3_per_s")
+    private @Nullable Double asRecordedM3PerS;
+
+    private @Nullable Long restatedBy;
     private double relativeRandom;
     private double relativeShared;
     private double relativeCombined;
@@ -49,7 +55,19 @@ public class StoredResult {
 
     protected StoredResult() {}
 
-    StoredResult(PumpUpTest test, PumpUpResult result, boolean currentRecord, String detail) {
+    /**
+     * What the result was before its gauge was found wrong.
+     *
+     * @param calibrationId the calibration that restates it
+     * @param freeAir as recorded; null when the runs were not averaged
+     */
+    record Restated(long calibrationId, @Nullable FlowRate freeAir) {}
+
+    StoredResult(
+            PumpUpTest test, PumpUpResult result, @Nullable Restated restated, boolean currentRecord, String detail) {
+        joinsTrend = result.joinsTrend();
+        restatedBy = restated == null ? null : restated.calibrationId();
+        asRecordedM3PerS = restated == null ? null : siOrNull(restated.freeAir());
         key = new ResultKey(test.id(), result.methodVersion());
         compressorId = test.compressor().id();
         performedAt = test.performedAt();
@@ -99,6 +117,21 @@ public class StoredResult {
     /** Free air delivered at intake conditions; empty when the runs were not averaged. */
     public Optional<FlowRate> freeAir() {
         return Optional.ofNullable(freeAirM3PerS).map(FlowRate::new);
+    }
+
+    /** False when the test does not show the machine's wear. */
+    public boolean joinsTrend() {
+        return joinsTrend;
+    }
+
+    /** Free air delivered before the gauge was found wrong; empty when it was not, or the runs were not averaged. */
+    public Optional<FlowRate> asRecorded() {
+        return Optional.ofNullable(asRecordedM3PerS).map(FlowRate::new);
+    }
+
+    /** The calibration that restates the result; empty when none does. */
+    public Optional<Long> restatedBy() {
+        return Optional.ofNullable(restatedBy);
     }
 
     /** Free air delivered, at rated speed when that is known; what is followed over time. */

@@ -3,6 +3,7 @@ package plantair.testrecord;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import plantair.equipment.Compressor;
 import plantair.equipment.RatingEntry;
 
@@ -21,6 +22,9 @@ import plantair.equipment.RatingEntry;
  * @param notes free text, may be empty
  * @param confirmed codes of unlikely readings that the tester confirmed, may be empty
  * @param methodVersion the method that makes its result
+ * @param checks what was checked around the runs
+ * @param instruments the instruments named
+ * @param overrideReason why an instrument past its date was used; null when none was
  */
 public record TestDraft(
         UUID submission,
@@ -34,12 +38,48 @@ public record TestDraft(
         List<RunEntry> runs,
         String notes,
         String confirmed,
-        String methodVersion) {
+        String methodVersion,
+        TestChecks checks,
+        List<InstrumentCopy> instruments,
+        @Nullable String overrideReason) {
+
+    /** A draft without checks and named instruments. */
+    public TestDraft(
+            UUID submission,
+            Compressor compressor,
+            Instant performedAt,
+            String zone,
+            String tester,
+            TestConditions conditions,
+            List<VolumeCopy> volumes,
+            List<RatingEntry> ratings,
+            List<RunEntry> runs,
+            String notes,
+            String confirmed,
+            String methodVersion) {
+        this(
+                submission,
+                compressor,
+                performedAt,
+                zone,
+                tester,
+                conditions,
+                volumes,
+                ratings,
+                runs,
+                notes,
+                confirmed,
+                methodVersion,
+                TestChecks.NONE,
+                List.of(),
+                null);
+    }
 
     public TestDraft {
         volumes = List.copyOf(volumes);
         ratings = List.copyOf(ratings);
         runs = List.copyOf(runs);
+        instruments = List.copyOf(instruments);
     }
 
     /** The same with the codes of what the tester confirmed. */
@@ -56,6 +96,9 @@ public record TestDraft(
                 runs,
                 notes,
                 codes,
-                methodVersion);
+                methodVersion,
+                checks,
+                instruments,
+                overrideReason);
     }
 }

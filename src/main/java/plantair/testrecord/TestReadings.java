@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plantair.equipment.RatingEntry;
+import plantair.instrument.AsFound;
+import plantair.pumpup.Circumstances;
 import plantair.pumpup.PumpUpReadings;
 import plantair.pumpup.RatingPoint;
 import plantair.pumpup.RunReadings;
@@ -30,15 +32,34 @@ final class TestReadings {
     private TestReadings() {}
 
     static PumpUpReadings of(PumpUpTest test) {
-        return of(test.conditions(), test.volumes(), test.runs(), test.ratings());
+        return of(test, List.of());
+    }
+
+    /** The readings of a test whose gauge was found wrong by these errors. */
+    static PumpUpReadings of(PumpUpTest test, List<AsFound> errors) {
+        return of(
+                test.conditions(),
+                test.volumes(),
+                test.runs(),
+                test.ratings(),
+                CircumstancesOf.of(test.checks(), test.instruments(), errors));
     }
 
     static PumpUpReadings of(TestDraft draft) {
-        return of(draft.conditions(), draft.volumes(), draft.runs(), draft.ratings());
+        return of(
+                draft.conditions(),
+                draft.volumes(),
+                draft.runs(),
+                draft.ratings(),
+                CircumstancesOf.of(draft.checks(), draft.instruments(), List.of()));
     }
 
     private static PumpUpReadings of(
-            TestConditions conditions, List<VolumeCopy> volumes, List<RunEntry> runs, List<RatingEntry> ratings) {
+            TestConditions conditions,
+            List<VolumeCopy> volumes,
+            List<RunEntry> runs,
+            List<RatingEntry> ratings,
+            Circumstances circumstances) {
         return new PumpUpReadings(
                 volumeParts(volumes, conditions.water()),
                 station(conditions),
@@ -49,7 +70,8 @@ final class TestReadings {
                 read(conditions.speed(), ShaftSpeed::of),
                 read(conditions.ratedSpeed(), ShaftSpeed::of),
                 ratings.stream().map(TestReadings::rating).toList(),
-                lowestMawp(volumes));
+                lowestMawp(volumes),
+                circumstances);
     }
 
     static Station station(TestConditions conditions) {
@@ -61,7 +83,8 @@ final class TestReadings {
 
     static List<VolumePart> volumeParts(List<VolumeCopy> volumes, @Nullable Entered water) {
         List<VolumePart> parts = new ArrayList<>();
-        volumes.forEach(copy -> parts.add(new VolumePart(copy.label(), copy.kind(), volume(copy))));
+        volumes.forEach(copy -> parts.add(
+                new VolumePart(copy.label(), copy.kind(), volume(copy), VolumeUncertainty.of(copy.knownBy()))));
         if (water != null) {
             parts.add(new VolumePart("", VolumePart.Kind.WATER, VesselVolume.of(water)));
         }

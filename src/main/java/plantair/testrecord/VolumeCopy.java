@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plantair.equipment.PipePiece;
 import plantair.equipment.Receiver;
+import plantair.equipment.VolumeKnownBy;
 import plantair.pumpup.PumpUpReadings;
 import plantair.pumpup.VolumePart;
 import plantair.quantity.Entered;
@@ -21,6 +22,7 @@ import plantair.quantity.Entered;
  * @param length of a pipe
  * @param bore of a pipe
  * @param mawp of a receiver; null when not known
+ * @param knownBy how the volume of a receiver is known; null for a pipe
  */
 @Embeddable
 public record VolumeCopy(
@@ -30,13 +32,33 @@ public record VolumeCopy(
         @Nullable Entered volume,
         @Nullable Entered length,
         @Nullable Entered bore,
-        @Nullable Entered mawp) {
+        @Nullable Entered mawp,
+        @Enumerated(EnumType.STRING) @Nullable VolumeKnownBy knownBy) {
+
+    /** A piece of which it is not known how its volume is known. */
+    public VolumeCopy(
+            VolumePart.Kind kind,
+            long sourceId,
+            String label,
+            @Nullable Entered volume,
+            @Nullable Entered length,
+            @Nullable Entered bore,
+            @Nullable Entered mawp) {
+        this(kind, sourceId, label, volume, length, bore, mawp, null);
+    }
 
     /** A receiver as it is now. */
     public static VolumeCopy of(Receiver receiver) {
         var facts = receiver.facts();
         return new VolumeCopy(
-                VolumePart.Kind.RECEIVER, receiver.id(), facts.tag(), facts.volume(), null, null, facts.mawp());
+                VolumePart.Kind.RECEIVER,
+                receiver.id(),
+                facts.tag(),
+                facts.volume(),
+                null,
+                null,
+                facts.mawp(),
+                facts.volumeKnownBy());
     }
 
     /** A pipe piece as it is now. */

@@ -1,6 +1,7 @@
 /** Pump-up tests as they were recorded, and the rebuildable projection of their results. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "trend", "site", "equipment", "register", "web"})
+@ApplicationModule(
+        allowedDependencies = {"quantity", "pumpup", "trend", "site", "equipment", "instrument", "register", "web"})
 package plantair.testrecord;
 
 import org.jspecify.annotations.NullMarked;

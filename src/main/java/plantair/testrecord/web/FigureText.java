@@ -8,6 +8,7 @@ import plantair.quantity.FlowRate;
 import plantair.quantity.FreeAirVolume;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.Length;
+import plantair.quantity.Power;
 import plantair.quantity.PressureDifference;
 import plantair.quantity.Rounded;
 import plantair.quantity.Temperature;
@@ -48,6 +49,7 @@ record FigureText(UnitSet units, QuantityFormat format) {
             case ELEVATION -> format.elevation(new Length(si));
             case SPEED -> Rounded.significant(si, RATIO_DIGITS) + " rpm";
             case CONTENT -> content(si);
+            case POWER -> format.power(new Power(si));
             case RATE -> Rounded.significant(si, RATIO_DIGITS) + " 1/s";
             case RATIO -> Rounded.significant(si, RATIO_DIGITS);
             case PERCENT -> format.percent(si);

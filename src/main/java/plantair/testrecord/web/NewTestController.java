@@ -22,7 +22,6 @@ import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.RecordTest;
 import plantair.testrecord.TestDraft;
-import plantair.testrecord.VolumeCopy;
 import plantair.web.Flash;
 import plantair.web.NoSuchRecord;
 import plantair.web.Person;
@@ -81,9 +80,15 @@ class NewTestController {
     @Transactional(readOnly = true)
     public String form(@PathVariable long id, UnitSet units, Person person, Model model) {
         Compressor compressor = find(id);
-        model.addAttribute(
-                "form",
-                TestForm.blank(units, compressor.site().facts().zoneId(), clock, person.name(), lastVolumes(id)));
+        Optional<PumpUpTest> last = tests.findFirstByCompressorIdOrderByPerformedAtDescIdDesc(id);
+        TestForm form = TestForm.blank(
+                units,
+                compressor.site().facts().zoneId(),
+                clock,
+                person.name(),
+                last.map(PumpUpTest::volumes).orElse(List.of()));
+        form.name(last.map(PumpUpTest::instruments).orElse(List.of()));
+        model.addAttribute("form", form);
         page.fill(model, compressor);
         return FORM;
     }
@@ -126,11 +131,5 @@ class NewTestController {
 
     private Compressor find(long id) {
         return compressors.findWithSiteById(id).orElseThrow(() -> new NoSuchRecord("compressor " + id));
-    }
-
-    private List<VolumeCopy> lastVolumes(long compressorId) {
-        return tests.findFirstByCompressorIdOrderByPerformedAtDescIdDesc(compressorId)
-                .map(PumpUpTest::volumes)
-                .orElse(List.of());
     }
 }

@@ -6,7 +6,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
+import plantair.pumpup.Believable;
+import plantair.pumpup.Explanations;
 import plantair.pumpup.Finding;
+import plantair.pumpup.NameplateVerdict;
+import plantair.pumpup.PumpUpReadings;
 import plantair.pumpup.PumpUpResult;
 import plantair.pumpup.RatingComparison;
 import plantair.pumpup.RunResult;
@@ -52,10 +56,40 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
                                 format().flow(rating.expected()),
                                 say("basis." + rating.basis()),
                                 say("reach." + rating.reach())),
+                result.verdict() == null
+                        ? ""
+                        : say("verdict." + result.verdict().verdict()),
+                result.verdict() == null ? "" : verdictNote(result.verdict()),
+                believable(result),
                 ofBaseline,
                 baselineId,
                 baselineDate,
                 format().percent(result.spread()));
+    }
+
+    private String verdictNote(NameplateVerdict verdict) {
+        return say(
+                "test.verdict.note",
+                format().percent(verdict.probability()),
+                format().percent(verdict.tolerance()),
+                format().percent(verdict.settledBy()));
+    }
+
+    private String believable(PumpUpResult result) {
+        return Believable.of(result)
+                .map(target ->
+                        say("test.explain.text", format().flow(target.flow()), format().percent(target.ofRating())))
+                .orElse("");
+    }
+
+    /** What would explain a result that is too good or too poor; empty for one that needs no explanation. */
+    List<String> explanations(PumpUpReadings readings, PumpUpResult result) {
+        var figures = new FigureText(units, format());
+        return Believable.of(result)
+                .map(target -> Explanations.of(readings, result, target.flow()).stream()
+                        .map(cause -> say("cause." + cause.cause(), figures.of(cause.by())))
+                        .toList())
+                .orElse(List.of());
     }
 
     private String flow(@Nullable FlowRate flow, double relativeU) {
@@ -100,6 +134,7 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
                 .map(component -> new TestView.Component(
                         say("source." + component.source()),
                         format().percent(component.relative()),
+                        component.relative(),
                         sharedWith(component)))
                 .toList();
     }

@@ -9,8 +9,12 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.VolumePart;
+import plantair.quantity.DurationUnit;
 import plantair.quantity.FixedUnit;
+import plantair.quantity.PowerUnit;
+import plantair.testrecord.InstrumentCopy;
 import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.TestChecks;
 import plantair.testrecord.VolumeCopy;
 import plantair.web.EnteredField;
 import plantair.web.UnitSet;
@@ -38,6 +42,22 @@ public final class TestForm {
     private EnteredField intakeHumidity = new EnteredField();
     private EnteredField water = new EnteredField();
     private EnteredField speed = new EnteredField();
+    private String gauge = "";
+    private String timer = "";
+    private String thermometer = "";
+    private String barometerUsed = "";
+    private String overrideReason = "";
+    private String holdPlace = "";
+    private String othersOff = "";
+    private String speedHeld = "";
+    private EnteredField holdStart = new EnteredField();
+    private EnteredField holdEnd = new EnteredField();
+    private EnteredField holdWait = new EnteredField();
+    private EnteredField inputPower = new EnteredField();
+    private EnteredField voltage = new EnteredField();
+    private EnteredField motorCurrent = new EnteredField();
+    private EnteredField powerFactor = new EnteredField();
+    private EnteredField motorEfficiency = new EnteredField();
     private List<String> receivers = new ArrayList<>();
     private List<String> pipes = new ArrayList<>();
     private List<RunForm> runs = new ArrayList<>();
@@ -73,6 +93,9 @@ public final class TestForm {
         form.barometer = EnteredField.of(test.conditions().barometer(), units.barometer());
         form.water = EnteredField.of(test.conditions().water(), units.vessel());
         form.speed = EnteredField.of(test.conditions().speed(), FixedUnit.RPM);
+        form.checks(test.checks(), units);
+        form.name(test.instruments());
+        form.overrideReason = text(test.overrideReason());
         form.notes = test.notes();
         form.choose(test.volumes());
         test.runs().forEach(run -> form.runs.add(RunForm.from(run, units)));
@@ -86,6 +109,39 @@ public final class TestForm {
         intakeHumidity = EnteredField.blank(FixedUnit.PERCENT);
         water = EnteredField.blank(units.vessel());
         speed = EnteredField.blank(FixedUnit.RPM);
+        checks(TestChecks.NONE, units);
+    }
+
+    private void checks(TestChecks checks, UnitSet units) {
+        holdStart = EnteredField.of(checks.holdStart(), units.pressure());
+        holdEnd = EnteredField.of(checks.holdEnd(), units.pressure());
+        holdWait = EnteredField.of(checks.holdWait(), DurationUnit.MINUTE);
+        holdPlace = checks.holdPlace() == null ? "" : checks.holdPlace().name();
+        othersOff = answer(checks.othersOff());
+        speedHeld = answer(checks.speedHeld());
+        inputPower = EnteredField.of(checks.inputPower(), PowerUnit.KW);
+        voltage = EnteredField.of(checks.voltage(), FixedUnit.VOLT);
+        motorCurrent = EnteredField.of(checks.motorCurrent(), FixedUnit.AMPERE);
+        powerFactor = EnteredField.of(checks.powerFactor(), FixedUnit.PERCENT);
+        motorEfficiency = EnteredField.of(checks.motorEfficiency(), FixedUnit.PERCENT);
+    }
+
+    private static String answer(@Nullable Boolean yes) {
+        return yes == null ? "" : (yes ? ChecksReader.Answer.YES : ChecksReader.Answer.NO).name();
+    }
+
+    /** Names the instruments of an earlier test again. */
+    void name(List<InstrumentCopy> copies) {
+        for (InstrumentCopy copy : copies) {
+            String id = String.valueOf(copy.instrumentId());
+            switch (copy.kind()) {
+                case GAUGE -> gauge = id;
+                case TIMER -> timer = id;
+                case THERMOMETER -> thermometer = id;
+                case BAROMETER -> barometerUsed = id;
+                case OTHER -> {}
+            }
+        }
     }
 
     private void choose(List<VolumeCopy> volumes) {
@@ -220,5 +276,101 @@ public final class TestForm {
 
     public void setRuns(@Nullable List<RunForm> runs) {
         this.runs = runs == null ? new ArrayList<>() : runs;
+    }
+
+    public String getGauge() {
+        return gauge;
+    }
+
+    public void setGauge(@Nullable String gauge) {
+        this.gauge = text(gauge);
+    }
+
+    public String getTimer() {
+        return timer;
+    }
+
+    public void setTimer(@Nullable String timer) {
+        this.timer = text(timer);
+    }
+
+    public String getThermometer() {
+        return thermometer;
+    }
+
+    public void setThermometer(@Nullable String thermometer) {
+        this.thermometer = text(thermometer);
+    }
+
+    public String getBarometerUsed() {
+        return barometerUsed;
+    }
+
+    public void setBarometerUsed(@Nullable String barometerUsed) {
+        this.barometerUsed = text(barometerUsed);
+    }
+
+    public String getOverrideReason() {
+        return overrideReason;
+    }
+
+    public void setOverrideReason(@Nullable String overrideReason) {
+        this.overrideReason = text(overrideReason);
+    }
+
+    public String getHoldPlace() {
+        return holdPlace;
+    }
+
+    public void setHoldPlace(@Nullable String holdPlace) {
+        this.holdPlace = text(holdPlace);
+    }
+
+    public String getOthersOff() {
+        return othersOff;
+    }
+
+    public void setOthersOff(@Nullable String othersOff) {
+        this.othersOff = text(othersOff);
+    }
+
+    public String getSpeedHeld() {
+        return speedHeld;
+    }
+
+    public void setSpeedHeld(@Nullable String speedHeld) {
+        this.speedHeld = text(speedHeld);
+    }
+
+    public EnteredField getHoldStart() {
+        return holdStart;
+    }
+
+    public EnteredField getHoldEnd() {
+        return holdEnd;
+    }
+
+    public EnteredField getHoldWait() {
+        return holdWait;
+    }
+
+    public EnteredField getInputPower() {
+        return inputPower;
+    }
+
+    public EnteredField getVoltage() {
+        return voltage;
+    }
+
+    public EnteredField getMotorCurrent() {
+        return motorCurrent;
+    }
+
+    public EnteredField getPowerFactor() {
+        return powerFactor;
+    }
+
+    public EnteredField getMotorEfficiency() {
+        return motorEfficiency;
     }
 }

@@ -7,7 +7,10 @@ import java.util.stream.IntStream;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import plantair.equipment.Compressor;
+import plantair.equipment.Control;
+import plantair.instrument.InstrumentKind;
 import plantair.pumpup.AirTemperature;
+import plantair.pumpup.StaticHold;
 import plantair.pumpup.UnlikelyReading;
 import plantair.quantity.FixedUnit;
 import plantair.testrecord.TestDraft;
@@ -24,10 +27,12 @@ class TestFormPage {
 
     private final Choices choices;
     private final VolumeChoices volumes;
+    private final InstrumentChoices instruments;
     private final UnlikelyReadings unlikely;
 
-    TestFormPage(Choices choices, VolumeChoices volumes, UnlikelyReadings unlikely) {
+    TestFormPage(Choices choices, VolumeChoices volumes, InstrumentChoices instruments, UnlikelyReadings unlikely) {
         this.choices = choices;
+        this.instruments = instruments;
         this.volumes = volumes;
         this.unlikely = unlikely;
     }
@@ -49,6 +54,16 @@ class TestFormPage {
         model.addAttribute("volumes", UnitChoices.volume());
         model.addAttribute("percent", UnitChoices.only(FixedUnit.PERCENT));
         model.addAttribute("rpm", UnitChoices.only(FixedUnit.RPM));
+        model.addAttribute("gauges", instruments.of(InstrumentKind.GAUGE));
+        model.addAttribute("timers", instruments.of(InstrumentKind.TIMER));
+        model.addAttribute("thermometers", instruments.of(InstrumentKind.THERMOMETER));
+        model.addAttribute("barometersUsed", instruments.of(InstrumentKind.BAROMETER));
+        model.addAttribute("places", choices.of("place", StaticHold.Place.class));
+        model.addAttribute("answers", choices.of("answer", ChecksReader.Answer.class));
+        model.addAttribute("powers", UnitChoices.power());
+        model.addAttribute("volts", UnitChoices.only(FixedUnit.VOLT));
+        model.addAttribute("amps", UnitChoices.only(FixedUnit.AMPERE));
+        model.addAttribute("variableSpeed", compressor.facts().plate().control() == Control.VARIABLE_SPEED);
         model.addAttribute("mostRuns", TestForm.MOST_RUNS);
     }
 

@@ -24,7 +24,9 @@ import plantair.quantity.Temperature;
 import plantair.quantity.TemperatureUnit;
 import plantair.quantity.VolumeUnit;
 import plantair.site.SiteFacts;
+import plantair.testrecord.InstrumentCopy;
 import plantair.testrecord.RunEntry;
+import plantair.testrecord.TestChecks;
 import plantair.testrecord.TestConditions;
 import plantair.testrecord.TestDraft;
 import plantair.testrecord.VolumeCopy;
@@ -38,10 +40,12 @@ class TestFormReader {
     private static final int CLOCK_SLACK_S = 300;
 
     private final VolumeChoices volumes;
+    private final InstrumentChoices instruments;
     private final Clock clock;
 
-    TestFormReader(VolumeChoices volumes, Clock clock) {
+    TestFormReader(VolumeChoices volumes, InstrumentChoices instruments, Clock clock) {
         this.volumes = volumes;
+        this.instruments = instruments;
         this.clock = clock;
     }
 
@@ -62,6 +66,12 @@ class TestFormReader {
             errors.rejectValue("water.number", "test.drowned");
         }
         List<RunEntry> runs = runs(form, new RunReader(checks, errors));
+        LocalDate day =
+                performedAt.orElse(clock.instant()).atZone(site.zoneId()).toLocalDate();
+        List<InstrumentCopy> named = instruments.read(form, day, checks, errors);
+        Optional<String> override = checks.text("overrideReason", form.getOverrideReason(), 1000, false);
+        TestChecks around =
+                new ChecksReader(checks, errors).read(form, compressor.facts().plate());
         if (errors.hasErrors()) {
             return Optional.empty();
         }
@@ -77,7 +87,10 @@ class TestFormReader {
                 runs,
                 notes.orElse(""),
                 "",
-                PumpUpMethods.current().version()));
+                PumpUpMethods.current().version(),
+                around,
+                named,
+                override.orElse(null)));
     }
 
     private static Optional<UUID> submission(TestForm form, Errors errors) {

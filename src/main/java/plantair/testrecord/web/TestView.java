@@ -18,8 +18,14 @@ record TestView(
         List<Pair> standardFlows,
         List<Component> uncertainty,
         List<FindingView> findings,
+        List<String> explanations,
         List<WorkingView> working,
         Record record) {
+
+    /** The largest component, for the size of the bars. */
+    public double largestPart() {
+        return uncertainty.isEmpty() ? 1 : uncertainty.get(0).part();
+    }
 
     /** True when a run has a temperature of the receiver air. */
     public boolean hasAir() {
@@ -41,6 +47,9 @@ record TestView(
      * @param atRatedSpeed the flow at rated speed; empty when a speed is not known
      * @param ofRating percent of rating; empty when it cannot be told
      * @param ratingText what the rating is
+     * @param verdict whether it meets the nameplate; empty when nothing can be compared
+     * @param verdictNote with what probability
+     * @param believable what the explanations lead to; empty without any
      * @param ofBaseline percent of the own baseline; empty for the baseline itself and where there is none
      * @param baselineId the baseline test; null when there is none
      * @param baselineDate its day
@@ -53,6 +62,9 @@ record TestView(
             String atRatedSpeed,
             String ofRating,
             String ratingText,
+            String verdict,
+            String verdictNote,
+            String believable,
             String ofBaseline,
             @Nullable Long baselineId,
             String baselineDate,
@@ -76,7 +88,7 @@ record TestView(
     record Pair(String name, String value) {}
 
     /** One component of the uncertainty. */
-    record Component(String name, String percent, String kind) {}
+    record Component(String name, String percent, double part, String kind) {}
 
     /** A finding as a state and a sentence. */
     record FindingView(Status status, String code, String text) {}
@@ -91,5 +103,6 @@ record TestView(
             @Nullable String reason,
             @Nullable Long supersededById,
             @Nullable String supersededReason,
-            String confirmed) {}
+            String confirmed,
+            String restated) {}
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
+import plantair.instrument.Calibrations;
 import plantair.pumpup.PumpUpResult;
 import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
@@ -25,9 +26,16 @@ class TestViews {
     private final PumpUpTests tests;
     private final StoredResults results;
     private final ResultProjection projection;
+    private final Calibrations calibrations;
     private final MessageSource messages;
 
-    TestViews(PumpUpTests tests, StoredResults results, ResultProjection projection, MessageSource messages) {
+    TestViews(
+            PumpUpTests tests,
+            StoredResults results,
+            ResultProjection projection,
+            Calibrations calibrations,
+            MessageSource messages) {
+        this.calibrations = calibrations;
         this.tests = tests;
         this.results = results;
         this.projection = projection;
@@ -57,8 +65,9 @@ class TestViews {
                 words.standardFlows(result),
                 words.uncertainty(result),
                 words.findings(result),
+                words.explanations(projection.readings(test), result),
                 WorkingView.of(projection.working(test), units, messages, locale),
-                record(test));
+                record(test, stored, words));
     }
 
     private TestView.Headline headline(StoredResult stored, PumpUpResult result, ResultWords words) {
@@ -77,7 +86,7 @@ class TestViews {
                 baseline.map(line -> line.date().toString()).orElse(""));
     }
 
-    private TestView.Record record(PumpUpTest test) {
+    private TestView.Record record(PumpUpTest test, StoredResult stored, ResultWords words) {
         Optional<PumpUpTest> later = tests.findBySupersedesId(test.id());
         return new TestView.Record(
                 test.recordedBy(),
@@ -88,6 +97,21 @@ class TestViews {
                 test.reason(),
                 later.map(PumpUpTest::id).orElse(null),
                 later.map(PumpUpTest::reason).orElse(null),
-                test.confirmed());
+                test.confirmed(),
+                restated(test, stored, words));
+    }
+
+    private String restated(PumpUpTest test, StoredResult stored, ResultWords words) {
+        return stored.restatedBy()
+                .flatMap(calibrations::findById)
+                .map(calibration -> words.say(
+                        "test.restated",
+                        calibration.instrument().facts().tag(),
+                        calibration.certificate().certificateNumber(),
+                        calibration.doneOn(),
+                        stored.asRecorded()
+                                .map(flow -> words.format().flow(flow))
+                                .orElse(words.say("test.noFlow"))))
+                .orElse("");
     }
 }

@@ -1,0 +1,82 @@
+package plantair.testrecord;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import plantair.instrument.Calibration;
+import plantair.instrument.Calibrations;
+import plantair.instrument.InstrumentKind;
+
+/**
+ * What a gauge's calibration says of the tests made with it before: those since the calibration before that one. A test
+ * keeps its readings; only its derived result follows a signed restatement.
+ */
+@Service
+public class Restatements {
+
+    private final Calibrations calibrations;
+    private final GaugeRestatements signed;
+    private final PumpUpTests tests;
+    private final ResultProjection projection;
+    private final Clock clock;
+
+    Restatements(
+            Calibrations calibrations,
+            GaugeRestatements signed,
+            PumpUpTests tests,
+            ResultProjection projection,
+            Clock clock) {
+        this.calibrations = calibrations;
+        this.signed = signed;
+        this.tests = tests;
+        this.projection = projection;
+        this.clock = clock;
+    }
+
+    /** The tests that a calibration touches, oldest first. */
+    @Transactional(readOnly = true)
+    public List<PumpUpTest> touchedBy(Calibration calibration) {
+        LocalDate since = calibrations
+                .findCurrent(List.of(calibration.instrument().id()))
+                .stream()
+                .map(Calibration::doneOn)
+                .filter(day -> day.isBefore(calibration.doneOn()))
+                .reduce((earlier, later) -> later)
+                .orElse(LocalDate.MIN);
+        return tests.findWithInstrument(calibration.instrument().id()).stream()
+                .filter(test -> isBetween(since, day(test), calibration.doneOn()))
+                .toList();
+    }
+
+    private static boolean isBetween(LocalDate since, LocalDate day, LocalDate until) {
+        return !day.isBefore(since) && day.isBefore(until);
+    }
+
+    /** Signs a restatement and computes the results of the tests it touches anew. */
+    @Transactional
+    public void sign(Calibration calibration, String note, String by) {
+        if (signed.findByCalibrationId(calibration.id()).isEmpty()) {
+            signed.saveAndFlush(new GaugeRestatement(calibration.id(), clock.instant(), by, note));
+            touchedBy(calibration).forEach(projection::renew);
+        }
+    }
+
+    static LocalDate day(PumpUpTest test) {
+        return test.performedAt().atZone(test.zone()).toLocalDate();
+    }
+
+    /** The signed calibration that restates a test; empty when its gauge was not found wrong. */
+    static Optional<Calibration> of(PumpUpTest test, Calibrations calibrations, GaugeRestatements signed) {
+        return test.instruments().stream()
+                .filter(copy -> copy.kind() == InstrumentKind.GAUGE)
+                .findFirst()
+                .flatMap(gauge -> calibrations.findCurrent(List.of(gauge.instrumentId())).stream()
+                        .filter(calibration -> day(test).isBefore(calibration.doneOn()))
+                        .findFirst())
+                .filter(calibration ->
+                        signed.findByCalibrationId(calibration.id()).isPresent());
+    }
+}
