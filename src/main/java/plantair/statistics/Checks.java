@@ -20,6 +20,14 @@ final class Checks {
         return value;
     }
 
+    static double notNegative(double value, String name) {
+        finite(value, name);
+        if (!(value >= 0)) {
+            throw new IllegalArgumentException(name + " must not be negative: " + value);
+        }
+        return value;
+    }
+
     static void allFinite(double[] values, String name) {
         for (int i = 0; i < values.length; i++) {
             finite(values[i], name + "[" + i + "]");

@@ -1,7 +1,6 @@
 package plantair.statistics;
 
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * The factor by which stated uncertainties are multiplied, from pooling them with the observed scatter (T3):
@@ -43,9 +42,6 @@ public record PooledScatter(double s, double degreesOfFreedom, boolean guardFire
      * @throws IllegalArgumentException when the confidence is outside its range
      */
     public double coverageFactor(double confidence) {
-        if (!(confidence > 0 && confidence < 1)) {
-            throw new IllegalArgumentException("confidence must be between 0 and 1: " + confidence);
-        }
-        return new TDistribution(degreesOfFreedom).inverseCumulativeProbability((1 + confidence) / 2);
+        return Student.coverageFactor(degreesOfFreedom, confidence);
     }
 }
