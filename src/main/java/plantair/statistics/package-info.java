@@ -1,4 +1,4 @@
-/** Straight lines and distributions. Pure; the only package that may use Hipparchus. */
+/** Straight lines, propagation of uncertainty and distributions. Pure; the only package that may use Hipparchus. */
 @NullMarked
 package plantair.statistics;
 
