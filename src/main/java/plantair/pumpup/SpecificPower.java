@@ -1,0 +1,31 @@
+package plantair.pumpup;
+
+import plantair.quantity.FlowRate;
+import plantair.quantity.Power;
+
+/**
+ * Power for each flow of free air (M18), which is energy for each volume.
+ *
+ * @param joulesPerCubicMetre W/(m³/s) = J/m³; zero or more
+ */
+public record SpecificPower(double joulesPerCubicMetre) {
+
+    /**
+     * Power over flow (M18).
+     *
+     * @param input whichever power it is told of: electric, shaft
+     * @param freeAir above zero
+     * @throws IllegalArgumentException when the flow is not above zero
+     */
+    public static SpecificPower of(Power input, FlowRate freeAir) {
+        if (!(freeAir.cubicMetresPerSecond() > 0)) {
+            throw new IllegalArgumentException("flow must be positive: " + freeAir);
+        }
+        return new SpecificPower(input.watts() / freeAir.cubicMetresPerSecond());
+    }
+
+    /** The power that a flow needs: for 100 cfm, for 1 m³/min. */
+    public Power forFlow(FlowRate flow) {
+        return new Power(joulesPerCubicMetre * flow.cubicMetresPerSecond());
+    }
+}
