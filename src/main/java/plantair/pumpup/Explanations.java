@@ -4,11 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import plantair.pumpup.Explanation.Cause;
-import plantair.quantity.Elapsed;
 import plantair.quantity.FlowRate;
-import plantair.quantity.GaugePressure;
-import plantair.quantity.Temperature;
-import plantair.quantity.VesselVolume;
 
 /**
  * By how much each one reading alone would have to be wrong to turn the flow that was found into one that can be
@@ -24,6 +20,7 @@ public final class Explanations {
     private static final double COOLEST_K = 60;
 
     private final PumpUpReadings readings;
+    private final ChangedReadings changed;
     private final PumpUpMethod method;
     private final double believable;
     private final double found;
@@ -31,6 +28,7 @@ public final class Explanations {
 
     private Explanations(PumpUpReadings readings, PumpUpResult result, FlowRate believable) {
         this.readings = readings;
+        this.changed = new ChangedReadings(readings);
         this.method = PumpUpMethods.version(result.methodVersion());
         this.believable = believable.cubicMetresPerSecond();
         this.found = mean(result);
@@ -67,29 +65,33 @@ public final class Explanations {
     private void tooHigh(double ratio) {
         double most = 1 - ratio / 3;
         boolean unknown = readings.airTemperature() == AirTemperature.NOT_MEASURED;
-        add(Cause.LESS_VOLUME, Figure.Kind.VESSEL_VOLUME, most * volumeM3(), by -> volume(-by));
-        add(Cause.GAUGE_HIGH, Figure.Kind.PRESSURE_DIFFERENCE, most * narrowestRise(), by -> ends(-by, 0, 0));
+        add(Cause.LESS_VOLUME, Figure.Kind.VESSEL_VOLUME, most * volumeM3(), by -> changed.volume(-by));
+        add(Cause.GAUGE_HIGH, Figure.Kind.PRESSURE_DIFFERENCE, most * narrowestRise(), by -> changed.ends(-by, 0, 0));
         if (unknown) {
-            add(Cause.AIR_ABOVE_INTAKE, Figure.Kind.TEMPERATURE_DIFFERENCE, WARMEST_K, this::aboveIntake);
+            add(Cause.AIR_ABOVE_INTAKE, Figure.Kind.TEMPERATURE_DIFFERENCE, WARMEST_K, changed::aboveIntake);
         } else {
-            add(Cause.AIR_WARMER, Figure.Kind.TEMPERATURE_DIFFERENCE, WARMEST_K, by -> ends(0, by, 0));
+            add(Cause.AIR_WARMER, Figure.Kind.TEMPERATURE_DIFFERENCE, WARMEST_K, by -> changed.ends(0, by, 0));
         }
-        add(Cause.CLOCK_SHORT, Figure.Kind.ELAPSED, 3 / ratio * longest(), by -> ends(0, 0, by));
+        add(Cause.CLOCK_SHORT, Figure.Kind.ELAPSED, 3 / ratio * longest(), by -> changed.ends(0, 0, by));
     }
 
     private void tooLow(double ratio) {
-        add(Cause.MORE_VOLUME, Figure.Kind.VESSEL_VOLUME, 3 * ratio * volumeM3(), this::volume);
-        add(Cause.GAUGE_LOW, Figure.Kind.PRESSURE_DIFFERENCE, 3 * ratio * narrowestRise(), by -> ends(by, 0, 0));
+        add(Cause.MORE_VOLUME, Figure.Kind.VESSEL_VOLUME, 3 * ratio * volumeM3(), changed::volume);
+        add(
+                Cause.GAUGE_LOW,
+                Figure.Kind.PRESSURE_DIFFERENCE,
+                3 * ratio * narrowestRise(),
+                by -> changed.ends(by, 0, 0));
         if (readings.airTemperature() != AirTemperature.NOT_MEASURED) {
-            add(Cause.AIR_COOLER, Figure.Kind.TEMPERATURE_DIFFERENCE, COOLEST_K, by -> ends(0, -by, 0));
+            add(Cause.AIR_COOLER, Figure.Kind.TEMPERATURE_DIFFERENCE, COOLEST_K, by -> changed.ends(0, -by, 0));
         }
-        add(Cause.CLOCK_LONG, Figure.Kind.ELAPSED, (1 - 1 / (4 * ratio)) * shortest(), by -> ends(0, 0, -by));
+        add(Cause.CLOCK_LONG, Figure.Kind.ELAPSED, (1 - 1 / (4 * ratio)) * shortest(), by -> changed.ends(0, 0, -by));
         list.add(new Explanation(Cause.LEAK, new Figure("by", Figure.Kind.FLOW, believable - found)));
     }
 
     /** Adds the solution between 0 and {@code most}; nothing when there is none. */
-    private void add(Cause cause, Figure.Kind kind, double most, DoubleFunction<PumpUpReadings> changed) {
-        Root.between(0, most, by -> mean(method.evaluate(changed.apply(by))) / believable - 1)
+    private void add(Cause cause, Figure.Kind kind, double most, DoubleFunction<PumpUpReadings> how) {
+        Root.between(0, most, by -> mean(method.evaluate(how.apply(by))) / believable - 1)
                 .ifPresent(by -> list.add(new Explanation(cause, new Figure("by", kind, by))));
     }
 
@@ -106,16 +108,8 @@ public final class Explanations {
 
     private double narrowestRise() {
         return readings.runs().stream()
-                .mapToDouble(run -> end(run).pascals() - run.start().pascals())
+                .mapToDouble(run -> changed.end(run).pascals() - run.start().pascals())
                 .reduce(Double.MAX_VALUE, Math::min);
-    }
-
-    private GaugePressure end(RunReadings run) {
-        return isSettled() && run.settled() != null ? run.settled() : run.stop();
-    }
-
-    private boolean isSettled() {
-        return readings.airTemperature() == AirTemperature.SETTLED;
     }
 
     private double longest() {
@@ -128,60 +122,5 @@ public final class Explanations {
         return readings.runs().stream()
                 .mapToDouble(run -> run.elapsed().seconds())
                 .reduce(Double.MAX_VALUE, Math::min);
-    }
-
-    private PumpUpReadings volume(double by) {
-        var kind = by < 0 ? VolumePart.Kind.WATER : VolumePart.Kind.PIPE;
-        List<VolumePart> parts = new ArrayList<>(readings.volumeParts());
-        parts.add(new VolumePart("", kind, new VesselVolume(Math.abs(by))));
-        return with(parts, readings.airTemperature(), readings.runs());
-    }
-
-    /** The pressure and air at the end of every run, and its time, each more by so much. */
-    private PumpUpReadings ends(double pascals, double kelvins, double seconds) {
-        return with(
-                readings.volumeParts(),
-                readings.airTemperature(),
-                readings.runs().stream()
-                        .map(run -> changed(run, pascals, kelvins, seconds))
-                        .toList());
-    }
-
-    private RunReadings changed(RunReadings run, double pascals, double kelvins, double seconds) {
-        var end = new GaugePressure(end(run).pascals() + pascals);
-        Temperature stopAir = run.stopAir();
-        Temperature settledAir = run.settledAir();
-        return new RunReadings(
-                run.start(),
-                isSettled() ? run.stop() : end,
-                new Elapsed(run.elapsed().seconds() + seconds),
-                run.startAir(),
-                stopAir == null ? null : new Temperature(stopAir.kelvin() + kelvins),
-                isSettled() ? end : run.settled(),
-                settledAir == null ? null : new Temperature(settledAir.kelvin() + kelvins));
-    }
-
-    private PumpUpReadings aboveIntake(double kelvins) {
-        Temperature intake = readings.intakeTemperature();
-        var atStop = new Temperature(intake.kelvin() + kelvins);
-        return with(
-                readings.volumeParts(),
-                AirTemperature.MEASURED,
-                readings.runs().stream().map(run -> run.withAir(intake, atStop)).toList());
-    }
-
-    private PumpUpReadings with(List<VolumePart> parts, AirTemperature air, List<RunReadings> runs) {
-        return new PumpUpReadings(
-                parts,
-                readings.station(),
-                readings.intakeTemperature(),
-                readings.humidityRead(),
-                air,
-                runs,
-                readings.speed(),
-                readings.ratedSpeed(),
-                readings.ratingPoints(),
-                readings.allowablePressure(),
-                readings.circumstances());
     }
 }
