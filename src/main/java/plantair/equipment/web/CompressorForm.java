@@ -10,6 +10,7 @@ import plantair.equipment.CompressorPlate;
 import plantair.equipment.Control;
 import plantair.equipment.Drive;
 import plantair.quantity.FixedUnit;
+import plantair.quantity.FlowUnit;
 import plantair.quantity.PowerUnit;
 import plantair.register.EditForm;
 import plantair.register.Submission;
@@ -110,6 +111,8 @@ final class CompressorForm {
         var phases = readPhases(sent);
         var frequency = typing.optional("motor.frequency", motor.getFrequency(), FixedUnit.HERTZ, Usual.FREQUENCY);
         var speed = typing.optional("motor.ratedSpeed", motor.getRatedSpeed(), FixedUnit.RPM, Usual.SPEED);
+        var swept = checks.positive(
+                "motor.displacement", checks.optional("motor.displacement", motor.getDisplacement(), FlowUnit.class));
         var readNote = checks.text("note", note, 4_000, false);
         if (readTag.isEmpty()
                 || readKind.isEmpty()
@@ -132,6 +135,7 @@ final class CompressorForm {
                 phases.orElse(null),
                 frequency.orElse(null),
                 speed.orElse(null),
+                swept.orElse(null),
                 readNote.orElse(""),
                 Boolean.parseBoolean(inService)));
     }

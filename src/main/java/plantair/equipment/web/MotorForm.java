@@ -14,6 +14,7 @@ final class MotorForm {
     private String phases = "";
     private EnteredField frequency = new EnteredField();
     private EnteredField ratedSpeed = new EnteredField();
+    private EnteredField displacement = new EnteredField();
 
     static MotorForm blank(UnitSet units) {
         var form = new MotorForm();
@@ -22,6 +23,7 @@ final class MotorForm {
         form.current = EnteredField.blank(FixedUnit.AMPERE);
         form.frequency = EnteredField.blank(FixedUnit.HERTZ);
         form.ratedSpeed = EnteredField.blank(FixedUnit.RPM);
+        form.displacement = EnteredField.blank(units.flow());
         return form;
     }
 
@@ -33,6 +35,7 @@ final class MotorForm {
         form.phases = plate.motorPhases() == null ? "" : String.valueOf(plate.motorPhases());
         form.frequency = EnteredField.of(plate.frequency(), FixedUnit.HERTZ);
         form.ratedSpeed = EnteredField.of(plate.ratedSpeed(), FixedUnit.RPM);
+        form.displacement = EnteredField.of(plate.displacement(), units.flow());
         return form;
     }
 
@@ -62,5 +65,9 @@ final class MotorForm {
 
     public EnteredField getRatedSpeed() {
         return ratedSpeed;
+    }
+
+    public EnteredField getDisplacement() {
+        return displacement;
     }
 }

@@ -32,6 +32,7 @@ final class PlateFacts {
         add(facts, "motorPhases", plate.motorPhases());
         add(facts, "frequency", plate.frequency());
         add(facts, "ratedSpeed", plate.ratedSpeed());
+        add(facts, "displacement", plate.displacement());
         return facts;
     }
 
