@@ -32,7 +32,7 @@ public class Calibration {
 
     private UUID submission;
 
-    @ManyToOne(fetch = FetchType.LAZY)
+    @ManyToOne
     private Instrument instrument;
 
     @Embedded

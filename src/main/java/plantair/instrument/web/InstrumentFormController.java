@@ -1,0 +1,129 @@
+package plantair.instrument.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import plantair.instrument.AccuracyGrade;
+import plantair.instrument.Instrument;
+import plantair.instrument.InstrumentFacts;
+import plantair.instrument.InstrumentKind;
+import plantair.instrument.Instruments;
+import plantair.quantity.FixedUnit;
+import plantair.register.Register;
+import plantair.register.Submission;
+import plantair.web.Choices;
+import plantair.web.NoSuchRecord;
+import plantair.web.Person;
+import plantair.web.UnitChoices;
+import plantair.web.UnitSet;
+
+/** Adds instruments and changes what is said of them. What an instrument measures never changes. */
+@Controller
+final class InstrumentFormController {
+
+    private static final String FORM = "instruments/form";
+
+    private final Instruments instruments;
+    private final Register<InstrumentFacts, Instrument> register;
+    private final Choices choices;
+
+    InstrumentFormController(Instruments instruments, Register<InstrumentFacts, Instrument> register, Choices choices) {
+        this.instruments = instruments;
+        this.register = register;
+        this.choices = choices;
+    }
+
+    @ModelAttribute
+    void lists(Model model) {
+        model.addAttribute("kinds", choices.of("instrument.kind", InstrumentKind.class));
+        model.addAttribute("grades", choices.of("grade", AccuracyGrade.class));
+        model.addAttribute("percent", UnitChoices.only(FixedUnit.PERCENT));
+    }
+
+    @GetMapping("/instruments/new")
+    ModelAndView blank(@RequestParam(defaultValue = "GAUGE") String kind, UnitSet units, Person person) {
+        InstrumentKind known = kind(kind);
+        return page(known, new ModelAndView(FORM, "form", InstrumentForm.blank(known, units, person)));
+    }
+
+    @PostMapping("/instruments")
+    ModelAndView add(
+            @ModelAttribute("form") InstrumentForm form,
+            BindingResult errors,
+            RedirectAttributes redirect,
+            HttpServletResponse response) {
+        InstrumentKind kind = kind(form.getKind());
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        Optional<InstrumentFacts> facts = new InstrumentReader(sent, kind).read(form);
+        checkTag(sent, facts, 0);
+        var saved = sent.save("tag", by -> register.add(new Instrument(facts.orElseThrow()), by.reason(), by.by()));
+        return saved.isPresent()
+                ? sent.accepted("/instruments/" + saved.get().id(), redirect, response)
+                : page(kind, sent.refused(FORM));
+    }
+
+    @GetMapping("/instruments/{id}/edit")
+    ModelAndView edit(@PathVariable long id, UnitSet units, Person person) {
+        Instrument instrument = find(id);
+        return page(instrument, new ModelAndView(FORM, "form", InstrumentForm.from(instrument, units, person)));
+    }
+
+    @PostMapping("/instruments/{id}")
+    ModelAndView change(
+            @PathVariable long id,
+            @ModelAttribute("form") InstrumentForm form,
+            BindingResult errors,
+            RedirectAttributes redirect,
+            HttpServletResponse response) {
+        Instrument instrument = find(id);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        Optional<InstrumentFacts> facts =
+                new InstrumentReader(sent, instrument.facts().kind()).read(form);
+        checkTag(sent, facts, id);
+        sent.change(instrument, facts);
+        var saved = sent.save(
+                "tag", by -> register.revise(id, instrument.version(), facts.orElseThrow(), by.reason(), by.by()));
+        return saved.isPresent()
+                ? sent.accepted("/instruments/" + id, redirect, response)
+                : page(instrument, sent.refused(FORM));
+    }
+
+    private Instrument find(long id) {
+        return instruments.findById(id).orElseThrow(() -> new NoSuchRecord("instrument " + id));
+    }
+
+    private static InstrumentKind kind(String name) {
+        return Stream.of(InstrumentKind.values())
+                .filter(kind -> kind.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new NoSuchRecord("kind of instrument"));
+    }
+
+    private static ModelAndView page(Instrument instrument, ModelAndView page) {
+        var facts = instrument.facts();
+        return page(facts.kind(), page).addObject("changed", new InstrumentView.Named(instrument.id(), facts.tag()));
+    }
+
+    private static ModelAndView page(InstrumentKind kind, ModelAndView page) {
+        return page.addObject("kind", kind.name())
+                .addObject("hasSpan", KindUnits.hasSpan(kind))
+                .addObject("kindUnits", KindUnits.choices(kind));
+    }
+
+    private void checkTag(Submission sent, Optional<InstrumentFacts> facts, long id) {
+        if (facts.isPresent()
+                && instruments.existsByFactsTagIgnoreCaseAndIdNot(facts.get().tag(), id)) {
+            sent.reject("tag", "register.taken");
+        }
+    }
+}
