@@ -50,7 +50,7 @@ class AccuracyGradeTests {
     @ParameterizedTest
     @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "OTHER")
     void hasALimitForEveryGrade(AccuracyGrade grade) {
-        assertThat(grade.limitPart()).isBetween(0.001, 0.05);
+        assertThat(grade.percent().part()).isBetween(0.001, 0.05);
         assertThat(Stream.of("ASME_", "EN_")).anyMatch(source -> grade.name().startsWith(source));
     }
 
