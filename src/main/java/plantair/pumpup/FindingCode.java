@@ -42,6 +42,8 @@ public enum FindingCode {
     LOW_START(Severity.CAUTION),
     /** Receiver air not measured: the hand figure is an upper bound (M9). */
     AIR_NOT_MEASURED(Severity.CAUTION),
+    /** Receiver air not measured; the machine's own factor from earlier settled readings stands in (M9). */
+    FACTOR_LEARNED(Severity.NOTE),
     /** How far the hand figure is from the full one, because of air temperature, humidity and compressibility. */
     HAND_DIFFERS(Severity.NOTE),
     /** Humidity was not read. */

@@ -18,6 +18,7 @@ public final class Plausibility {
     private static final double SLIP_WIDTH = 1.35;
     private static final double UNUSUAL_PRESSURE = 2.5;
     private static final double UNUSUAL_TIME = 4;
+    private static final double BAND_MOVED = 0.15;
     private static final double COLDEST_INTAKE_K = 248;
     private static final double HOTTEST_INTAKE_K = 325;
     private static final double COLDEST_RECEIVER_K = 258;
@@ -40,6 +41,7 @@ public final class Plausibility {
         check.barometer();
         check.intakeLooksRight = check.temperature(
                 Reading.INTAKE_TEMPERATURE, 0, readings.intakeTemperature(), COLDEST_INTAKE_K, HOTTEST_INTAKE_K);
+        check.band();
         for (int i = 0; i < readings.runs().size(); i++) {
             check.run(i + 1, readings.runs().get(i));
         }
@@ -59,6 +61,30 @@ public final class Plausibility {
                     Code.BAROMETER_SUSPECT,
                     Figure.of("Pa", station.pressure()),
                     Figure.of("usual", station.expected()));
+        }
+    }
+
+    /** Other marks than last time make a step that looks like wear. */
+    private void band() {
+        Usual.Band last = usual.band();
+        RunReadings run = readings.runs().get(0);
+        if (last == null || usual.stop() == null) {
+            return;
+        }
+        double width = last.stop().minus(last.start()).pascals();
+        double moved = Math.max(
+                Math.abs(run.start().minus(last.start()).pascals()),
+                Math.abs(run.stop().minus(last.stop()).pascals()));
+        boolean slip = isAbout(run.stop().pascals() / usual.stop().pascals(), BAR_PER_PSI);
+        if (moved > BAND_MOVED * width && !slip) {
+            add(
+                    Reading.START_PRESSURE,
+                    1,
+                    Code.BAND_CHANGED,
+                    Figure.of("p1", run.start()),
+                    Figure.of("p2", run.stop()),
+                    Figure.of("last p1", last.start()),
+                    Figure.of("last p2", last.stop()));
         }
     }
 

@@ -93,8 +93,7 @@ final class PumpUpMethodV1 implements PumpUpMethod {
         ReceiverState start = state(run.start(), startAir, intake);
         ReceiverState stop = state(stopPressure, stopAir, intake);
         FlowRate balance = FreeAir.byBalance(volume, run.elapsed(), intake, start, stop);
-        WarmingFactor warming =
-                treatment == AirTemperature.NOT_MEASURED ? ReceiverWarming.factor(volume, run, intake) : null;
+        WarmingFactor warming = treatment == AirTemperature.NOT_MEASURED ? warming(readings, run) : null;
         FlowRate stored = warming == null ? balance : times(balance, 1 / warming.factor());
         return new RunResult(
                 number,
@@ -103,6 +102,15 @@ final class PumpUpMethodV1 implements PumpUpMethod {
                 start,
                 stop,
                 warming);
+    }
+
+    private static WarmingFactor warming(PumpUpReadings readings, RunReadings run) {
+        WarmingFactor modelled = ReceiverWarming.factor(readings.netVolume(), run, readings.intake());
+        LearnedFactor learned = readings.circumstances().learnedFactor();
+        return learned == null
+                ? modelled
+                : new WarmingFactor(
+                        learned.factor(), learned.relativeU(), modelled.relativeRandom(), modelled.warming());
     }
 
     private static Efficiency efficiency(PumpUpReadings readings, FlowRate freeAir, GaugePressure mid) {

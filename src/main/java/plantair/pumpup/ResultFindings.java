@@ -99,7 +99,10 @@ final class ResultFindings {
 
     private void air() {
         FlowRate freeAir = result.freeAir();
-        if (readings.airTemperature() == AirTemperature.NOT_MEASURED) {
+        LearnedFactor learned = readings.circumstances().learnedFactor();
+        if (readings.airTemperature() == AirTemperature.NOT_MEASURED && learned != null) {
+            add(FACTOR_LEARNED, Figure.ratio("F", learned.factor()), Figure.count("n", learned.tests()));
+        } else if (readings.airTemperature() == AirTemperature.NOT_MEASURED) {
             add(
                     AIR_NOT_MEASURED,
                     Figure.of("hand", result.handMethod()),

@@ -52,6 +52,8 @@ public record UnlikelyReading(Reading reading, int run, Code code, List<Figure> 
         BAROMETER_SUSPECT,
         /** The pressure rose while waiting: something else feeds the receiver. */
         SETTLED_ABOVE_STOP,
+        /** Other marks than in the last test. */
+        BAND_CHANGED,
         /** Above the lowest MAWP. */
         ABOVE_MAWP
     }

@@ -13,13 +13,30 @@ import plantair.quantity.GaugePressure;
  *
  * @param stop usual stop pressure; null when there is no earlier test and no rating
  * @param flow usual delivered or rated flow; null when there is neither
+ * @param band marks of the last test; null when there is none
  */
-public record Usual(@Nullable GaugePressure stop, @Nullable FlowRate flow) {
+public record Usual(
+        @Nullable GaugePressure stop,
+        @Nullable FlowRate flow,
+        @Nullable Band band) {
+
+    /**
+     * The marks between which the last test was run; the flow over another band is another figure.
+     *
+     * @param start lower mark
+     * @param stop upper mark
+     */
+    public record Band(GaugePressure start, GaugePressure stop) {}
+
+    /** Without an earlier test. */
+    public Usual(@Nullable GaugePressure stop, @Nullable FlowRate flow) {
+        this(stop, flow, null);
+    }
 
     /**
      * Medians of earlier tests; the rating where there is no test.
      *
-     * @param earlier earlier results of the machine, may be empty
+     * @param earlier earlier results of the machine, newest first, may be empty
      * @param ratings its rating points, may be empty
      */
     public static Usual of(List<PumpUpResult> earlier, List<RatingPoint> ratings) {
@@ -40,7 +57,16 @@ public record Usual(@Nullable GaugePressure stop, @Nullable FlowRate flow) {
                                 .mapToDouble(point -> point.flow().cubicMetresPerSecond())
                                 .toArray())
                         .orElse(null));
-        return new Usual(stop == null ? null : new GaugePressure(stop), flow == null ? null : new FlowRate(flow));
+        return new Usual(
+                stop == null ? null : new GaugePressure(stop),
+                flow == null ? null : new FlowRate(flow),
+                earlier.isEmpty() ? null : band(earlier.get(0)));
+    }
+
+    private static Band band(PumpUpResult result) {
+        double mid = result.midPressure().pascals();
+        double half = result.band().pascals() / 2;
+        return new Band(new GaugePressure(mid - half), new GaugePressure(mid + half));
     }
 
     private static Optional<Double> median(double[] values) {

@@ -11,6 +11,7 @@ import plantair.pumpup.Circumstances;
 import plantair.pumpup.GaugeAccuracy;
 import plantair.pumpup.GaugeError;
 import plantair.pumpup.Instruments;
+import plantair.pumpup.LearnedFactor;
 import plantair.pumpup.MachineData;
 import plantair.pumpup.MotorInput;
 import plantair.pumpup.StaticHold;
@@ -27,8 +28,12 @@ final class CircumstancesOf {
 
     private CircumstancesOf() {}
 
-    static Circumstances of(TestChecks checks, List<InstrumentCopy> instruments, List<AsFound> errors) {
-        return new Circumstances(instruments(instruments, errors), hold(checks), machine(checks));
+    static Circumstances of(
+            TestChecks checks,
+            List<InstrumentCopy> instruments,
+            List<AsFound> errors,
+            @Nullable LearnedFactor learned) {
+        return new Circumstances(instruments(instruments, errors), hold(checks), machine(checks), learned);
     }
 
     private static Instruments instruments(List<InstrumentCopy> copies, List<AsFound> errors) {

@@ -67,6 +67,9 @@ public class PumpUpTest {
     @OrderColumn(name = "position")
     private List<InstrumentCopy> instruments = new ArrayList<>();
 
+    @Embedded
+    private @Nullable LearnedCopy learned;
+
     private @Nullable String overrideReason;
     private String notes;
     private String confirmed;
@@ -78,7 +81,13 @@ public class PumpUpTest {
 
     protected PumpUpTest() {}
 
-    PumpUpTest(TestDraft draft, Instant recordedAt, String recordedBy, @Nullable Correction correction) {
+    PumpUpTest(
+            TestDraft draft,
+            @Nullable LearnedCopy learned,
+            Instant recordedAt,
+            String recordedBy,
+            @Nullable Correction correction) {
+        this.learned = learned;
         submission = draft.submission();
         compressor = draft.compressor();
         performedAt = draft.performedAt();
@@ -154,6 +163,12 @@ public class PumpUpTest {
 
     public List<InstrumentCopy> instruments() {
         return List.copyOf(instruments);
+    }
+
+    /** The machine's own warming factor on the day of recording; null when none was known or needed. */
+    @Nullable
+    LearnedCopy learned() {
+        return learned;
     }
 
     /** Why an instrument past its date was used; null when none was. */

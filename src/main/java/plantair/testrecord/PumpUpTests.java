@@ -37,6 +37,13 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
 
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);
 
+    /** Current tests of a machine with a settled reading, made before a time, newest first. */
+    @Query("select t from PumpUpTest t where t.compressor.id = :compressorId and t.performedAt < :before"
+            + " and t.conditions.airTemperature = plantair.pumpup.AirTemperature.SETTLED"
+            + " and not exists (select 1 from PumpUpTest later where later.supersedesId = t.id)"
+            + " order by t.performedAt desc, t.id desc")
+    List<PumpUpTest> findSettled(long compressorId, Instant before, Limit limit);
+
     /** Every test that names an instrument, oldest first. */
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     @Query(

@@ -1,9 +1,15 @@
 package plantair.testrecord;
 
 import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.pumpup.AirTemperature;
+import plantair.pumpup.LearnedFactor;
+import plantair.pumpup.PumpUpReadings;
 import plantair.register.ChangeKind;
 import plantair.register.ChangeRecord;
 import plantair.register.Changes;
@@ -12,6 +18,8 @@ import plantair.web.StaleRecord;
 /** Records a test, or a correction of one, with its result: all of it or nothing. */
 @Service
 public class RecordTest {
+
+    private static final int TESTS_BACK = 20;
 
     private final PumpUpTests tests;
     private final ResultProjection projection;
@@ -60,8 +68,20 @@ public class RecordTest {
     }
 
     private PumpUpTest save(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {
-        PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, clock.instant(), by, correction));
+        LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
+        PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
         projection.add(test);
         return test;
+    }
+
+    private Optional<LearnedFactor> learned(TestDraft draft) {
+        if (draft.conditions().airTemperature() != AirTemperature.NOT_MEASURED) {
+            return Optional.empty();
+        }
+        List<PumpUpReadings> settled =
+                tests.findSettled(draft.compressor().id(), draft.performedAt(), Limit.of(TESTS_BACK)).stream()
+                        .map(TestReadings::of)
+                        .toList();
+        return LearnedFactor.of(settled, TestReadings.of(draft));
     }
 }

@@ -42,7 +42,11 @@ final class TestReadings {
                 test.volumes(),
                 test.runs(),
                 test.ratings(),
-                CircumstancesOf.of(test.checks(), test.instruments(), errors));
+                CircumstancesOf.of(
+                        test.checks(),
+                        test.instruments(),
+                        errors,
+                        test.learned() == null ? null : test.learned().factor()));
     }
 
     static PumpUpReadings of(TestDraft draft) {
@@ -51,7 +55,7 @@ final class TestReadings {
                 draft.volumes(),
                 draft.runs(),
                 draft.ratings(),
-                CircumstancesOf.of(draft.checks(), draft.instruments(), List.of()));
+                CircumstancesOf.of(draft.checks(), draft.instruments(), List.of(), null));
     }
 
     private static PumpUpReadings of(
