@@ -3,6 +3,7 @@ package plantair.api;
 import io.swagger.v3.oas.annotations.Hidden;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.enums.ParameterIn;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.parameters.RequestBody;
@@ -11,6 +12,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
@@ -20,16 +22,20 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.server.ResponseStatusException;
 import plantair.api.Evaluation.Outcome;
+import plantair.web.UnitSet;
+import tools.jackson.databind.JsonNode;
 
 /** Answers other programs; what is wrong comes as problem details (RFC 9457). */
 @RestController
 final class EvaluateController {
 
     static final String PATH = "/api/v1/pump-up/evaluate";
+
+    /** In the query; read after the body, since a form would hide it there. */
+    private static final String UNITS = "units";
 
     private static final String JSON = MediaType.APPLICATION_JSON_VALUE;
     private static final String PROBLEM = MediaType.APPLICATION_PROBLEM_JSON_VALUE;
@@ -43,6 +49,12 @@ final class EvaluateController {
     @Operation(
             operationId = "evaluatePumpUp",
             summary = "Work out a pump-up test without recording it",
+            parameters =
+                    @Parameter(
+                            in = ParameterIn.QUERY,
+                            name = UNITS,
+                            description = "Units of the answer.",
+                            schema = @Schema(implementation = UnitSet.class, defaultValue = "US")),
             requestBody =
                     @RequestBody(
                             required = true,
@@ -59,16 +71,10 @@ final class EvaluateController {
             description = "One entry in errors for each field that cannot be used.",
             content = @Content(mediaType = PROBLEM, schema = @Schema(implementation = Problem.class)))
     @PostMapping(PATH)
-    ResponseEntity<Object> evaluate(
-            HttpServletRequest request,
-            @Parameter(
-                            description = "Units of the answer.",
-                            schema = @Schema(implementation = plantair.web.UnitSet.class))
-                    @RequestParam(defaultValue = "US")
-                    String units,
-            Locale locale)
-            throws IOException {
-        Outcome outcome = evaluation.evaluate(JsonBody.of(request), units, locale);
+    ResponseEntity<Object> evaluate(HttpServletRequest request, Locale locale) throws IOException {
+        JsonNode body = JsonBody.of(request);
+        String units = Objects.requireNonNullElse(request.getParameter(UNITS), UnitSet.US.name());
+        Outcome outcome = evaluation.evaluate(body, units, locale);
         return outcome.answer()
                 .<ResponseEntity<Object>>map(answer -> ResponseEntity.ok()
                         .contentType(MediaType.APPLICATION_JSON)

@@ -2,6 +2,7 @@ package plantair.api;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import java.io.InputStream;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.InvalidMediaTypeException;
 import org.springframework.http.MediaType;
@@ -19,6 +20,9 @@ final class JsonBody {
 
     /** As much as a form may send. */
     private static final int MOST_BYTES = 256 * 1024;
+
+    /** Read and thrown away, since many a sender does not listen before all is sent. */
+    private static final long MOST_SKIPPED = 16L * 1024 * 1024;
 
     private static final StreamReadConstraints CONSTRAINTS = StreamReadConstraints.builder()
             .maxNestingDepth(20)
@@ -39,8 +43,10 @@ final class JsonBody {
         if (!isJson(request.getContentType())) {
             throw new ResponseStatusException(HttpStatus.UNSUPPORTED_MEDIA_TYPE, "Send application/json.");
         }
-        byte[] body = request.getInputStream().readNBytes(MOST_BYTES + 1);
+        InputStream in = request.getInputStream();
+        byte[] body = in.readNBytes(MOST_BYTES + 1);
         if (body.length > MOST_BYTES) {
+            in.skip(MOST_SKIPPED);
             throw new ResponseStatusException(HttpStatus.CONTENT_TOO_LARGE, "At most 256 KB are taken.");
         }
         return parse(body);

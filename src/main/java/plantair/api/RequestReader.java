@@ -51,7 +51,7 @@ final class RequestReader {
     }
 
     private static String name(RecordComponent component) {
-        var named = component.getAnnotation(JsonProperty.class);
+        var named = component.getAccessor().getAnnotation(JsonProperty.class);
         return named == null ? component.getName() : named.value();
     }
 
@@ -61,7 +61,7 @@ final class RequestReader {
         if (!node.isMissingNode() && !node.isNull()) {
             return value(node, component, path);
         }
-        var schema = component.getAnnotation(Schema.class);
+        var schema = component.getAccessor().getAnnotation(Schema.class);
         if (schema != null && schema.requiredMode() == Schema.RequiredMode.REQUIRED) {
             problems.add(path, "api.missing");
         }

@@ -16,6 +16,8 @@ import tools.jackson.databind.node.ObjectNode;
 /** Another program that asks over the wire. */
 record Caller(int port) {
 
+    private static final HttpClient HTTP = HttpClient.newHttpClient();
+
     static final JsonMapper JSON = JsonMapper.builder().build();
 
     /** The example of the description, to be changed by a test. */
@@ -72,7 +74,7 @@ record Caller(int port) {
 
     Answer send(HttpRequest request) {
         try {
-            HttpResponse<String> answer = HttpClient.newHttpClient().send(request, BodyHandlers.ofString());
+            HttpResponse<String> answer = HTTP.send(request, BodyHandlers.ofString());
             return new Answer(
                     answer.statusCode(),
                     answer.headers().firstValue("content-type").orElse(""),

@@ -181,21 +181,13 @@ final class RefusedRequestTests {
     private Caller.Answer tenMegabytes() {
         return caller.send(caller.request(EvaluateController.PATH)
                 .header("Content-Type", "application/json")
-                .expectContinue(true)
                 .POST(BodyPublishers.ofByteArray(new byte[10_000_000]))
                 .build());
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "text/plain",
-                "text/json",
-                "application/x-www-form-urlencoded",
-                "multipart/form-data; boundary=x",
-                "application/xml",
-                "json",
-                "*/*"
+            strings = {"text/plain", "text/json", "application/x-www-form-urlencoded", "application/xml", "json", "*/*"
             })
     void takesJsonOnly(String contentType) {
         var answer = caller.post("", contentType, Caller.example().toString().getBytes(StandardCharsets.UTF_8));
@@ -229,14 +221,14 @@ final class RefusedRequestTests {
         assertThat(caller.post("", "application/json", body).status()).isEqualTo(200);
     }
 
-    /** Every place of the example in turn replaced by rubbish, and a few hundred pairs of places. */
+    /** Every place of the example in turn replaced by rubbish, and some hundred pairs of places. */
     @Test
     void isNeverAFailureOfOurs() {
         List<String> places = new ArrayList<>();
         collect(Caller.example(), "", places);
         var random = new Random(3);
 
-        for (int i = 0; i < 1_500; i++) {
+        for (int i = 0; i < 900; i++) {
             ObjectNode request = changed(places.get(i % places.size()), RUBBISH[random.nextInt(RUBBISH.length)]);
             String second = places.get(random.nextInt(places.size()));
             if (i % 3 == 0 && !request.at(second).isMissingNode()) {
