@@ -30,6 +30,11 @@ public record PlanRow(
     /** Part of a thermometer's error that is new each time, K; our own default, as in the budget of a result. */
     private static final double AIR_REPEAT_K = 0.3;
 
+    /** By how much a flow without any regard to the air temperature would be too high, 0.1 for 10 % (M9). */
+    public double overstated() {
+        return warming.factor() - 1;
+    }
+
     /** What is new in each test: needle and clock; air at the start not as cool as taken; the thermometer's scatter. */
     public double perTest(AirTemperature air) {
         double own = StrictMath.hypot(reading, clock);

@@ -40,12 +40,12 @@ public record PlanSetup(
     }
 
     /** The gauge. */
-    GaugeAccuracy gauge() {
+    public GaugeAccuracy gauge() {
         return Objects.requireNonNull(instruments.gauge());
     }
 
     /** The same with another gauge. */
-    PlanSetup with(GaugeAccuracy gauge) {
+    public PlanSetup with(GaugeAccuracy gauge) {
         var others = new Instruments(gauge, instruments.clockU(), instruments.thermometerU(), instruments.barometerU());
         return new PlanSetup(volume, volumeU, others, expected, stop, step, intake);
     }
