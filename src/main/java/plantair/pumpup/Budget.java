@@ -26,6 +26,7 @@ final class Budget {
     private static final double HUMIDITY_ASSUMED_U = 0.5 / StrictMath.sqrt(3);
     private static final double WEATHER_U = 0.02 / StrictMath.sqrt(3);
     private static final double AIR_REPEAT_U_K = 0.3;
+    private static final double START_NOT_READ_U_K = 3;
     private static final double OPERATION_U = 0.01;
     private static final double LEAK_U = 0.15;
 
@@ -127,6 +128,8 @@ final class Budget {
         double u = instruments.thermometerU();
         if (readings.runs().get(0).startAir() != null) {
             add(Source.AIR_AT_START, u * model.sensitivity(START_AIR), SharedWith.THERMOMETER);
+        } else {
+            add(Source.WARMING_START, START_NOT_READ_U_K * model.sensitivity(START_AIR), null);
         }
         add(Source.AIR_AT_STOP, u * model.sensitivity(STOP_AIR), SharedWith.THERMOMETER);
     }

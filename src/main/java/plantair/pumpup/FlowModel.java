@@ -42,7 +42,11 @@ final class FlowModel {
     FlowModel(Compressibility compressibility, double[] at) {
         this.compressibility = compressibility;
         this.at = at.clone();
-        this.flow = flow(at);
+        int humidity = Input.HUMIDITY.ordinal();
+        double room = 2 * Input.HUMIDITY.step;
+        // dry or wet air cannot become drier or wetter; a difference needs room on both sides
+        this.at[humidity] = Math.min(1 - room, Math.max(room, at[humidity]));
+        this.flow = flow(this.at);
     }
 
     /** The flow at the inputs, m³/s. */
@@ -88,7 +92,7 @@ final class FlowModel {
         var intake = new Intake(
                 new AbsolutePressure(x[Input.STATION.ordinal()]),
                 new Temperature(x[Input.INTAKE.ordinal()]),
-                new RelativeHumidity(Math.min(1, Math.max(0, x[Input.HUMIDITY.ordinal()]))));
+                new RelativeHumidity(x[Input.HUMIDITY.ordinal()]));
         return FreeAir.byBalance(
                         new VesselVolume(x[Input.VOLUME.ordinal()]),
                         new Elapsed(x[Input.ELAPSED.ordinal()]),

@@ -46,7 +46,7 @@ public record Uncertainty(List<Component> components) {
         AIR_READING,
         /** The factor of the lumped model. */
         WARMING_FACTOR,
-        /** The air at the start not being as cool as the model takes it. */
+        /** The air at the start not being as warm as the intake, as it is taken where it was not read. */
         WARMING_START,
         /** Leak of the test volume that was added back. */
         LEAK,

@@ -155,7 +155,10 @@ class PumpUpMethodV1LimitTests {
     /** d ln q/dT at each end, by varying the reading; the statement takes 2 K at each. Tolerance: vapour moves with T too. */
     @Test
     void statesWhatTwoKelvinOfAirTemperatureDoToTheFlow() {
-        PumpUpResult result = test().humidity(0).run(6, 9, 60, 30, 34).ideal();
+        PumpUpResult result = test().instruments(0.3, 2, 500)
+                .humidity(0)
+                .run(6, 9, 60, 30, 34)
+                .ideal();
         double q = si(result.freeAir());
         double atStart = si(test().humidity(0).run(6, 9, 60, 30.01, 34).ideal().freeAir()) / q - 1;
         double atStop = si(test().humidity(0).run(6, 9, 60, 30, 34.01).ideal().freeAir()) / q - 1;

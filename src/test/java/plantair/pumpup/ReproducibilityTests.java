@@ -17,6 +17,7 @@ import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.Length;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.RelativeHumidity;
 import plantair.quantity.ShaftSpeed;
 import plantair.quantity.Temperature;
@@ -47,6 +48,12 @@ class ReproducibilityTests {
         assertThat(archive()).extracting(row -> row.get("air")).contains("MEASURED", "SETTLED", "NOT_MEASURED");
     }
 
+    @Test
+    void holdsGaugesAndLeaks() {
+        assertThat(archive()).extracting(row -> row.get("hold_place")).contains("TEST_VOLUME", "CHECK_VALVE");
+        assertThat(archive()).anySatisfy(row -> assertThat(row.get("error")).isNotEmpty());
+    }
+
     private static PumpUpReadings readings(Map<String, String> row) {
         AirTemperature air = AirTemperature.valueOf(row.get("air"));
         List<RunReadings> runs = Stream.of(row.get("seconds").split(" "))
@@ -72,7 +79,35 @@ class ReproducibilityTests {
                 List.of(
                         new RatingPoint(new GaugePressure(6e5), new FlowRate(0.02), FlowBasis.INTAKE),
                         new RatingPoint(new GaugePressure(9e5), new FlowRate(0.018), FlowBasis.INTAKE)),
-                null);
+                null,
+                new Circumstances(instruments(row), hold(row), MachineData.UNKNOWN));
+    }
+
+    private static Instruments instruments(Map<String, String> row) {
+        if (row.get("span").isEmpty()) {
+            return Instruments.UNNAMED;
+        }
+        List<GaugeError> errors = row.get("error").isEmpty()
+                ? List.of()
+                : List.of(
+                        new GaugeError(new GaugePressure(0), new PressureDifference(0)),
+                        new GaugeError(new GaugePressure(1e6), new PressureDifference(number(row, "error"))));
+        var gauge = new GaugeAccuracy(
+                new PressureDifference(number(row, "span")),
+                number(row, "limit"),
+                new PressureDifference(number(row, "division")),
+                errors);
+        return new Instruments(gauge, 0.2, 1, 300);
+    }
+
+    private static @Nullable StaticHold hold(Map<String, String> row) {
+        return row.get("hold_from").isEmpty()
+                ? null
+                : new StaticHold(
+                        new GaugePressure(number(row, "hold_from")),
+                        new GaugePressure(number(row, "hold_to")),
+                        new Elapsed(300),
+                        StaticHold.Place.valueOf(row.get("hold_place")));
     }
 
     private static Station station(Map<String, String> row) {
@@ -85,7 +120,7 @@ class ReproducibilityTests {
         return row.get(name).isEmpty() ? null : new Temperature(number(row, name));
     }
 
-    /** Runs, mean, hand figure, at rated speed, ratio to the rating, uncertainty, standard flows, findings. */
+    /** Runs, mean, hand figure, at rated speed, ratio to the rating, uncertainty, verdict, leak, standard flows, findings. */
     private static String answer(PumpUpResult result) {
         Stream<Double> numbers = Stream.of(
                         result.runs().stream().map(run -> run.freeAir().cubicMetresPerSecond()),
@@ -96,7 +131,13 @@ class ReproducibilityTests {
                                         ? Double.NaN
                                         : result.rating().ratio(),
                                 result.uncertainty().random(),
-                                result.uncertainty().shared()),
+                                result.uncertainty().shared(),
+                                result.verdict() == null
+                                        ? Double.NaN
+                                        : result.verdict().probability(),
+                                result.leak() == null
+                                        ? Double.NaN
+                                        : result.leak().inRuns().cubicMetresPerSecond()),
                         result.standardFlows().stream()
                                 .map(standard -> standard.flow().cubicMetresPerSecond()))
                 .flatMap(each -> each);

@@ -10,6 +10,7 @@ import plantair.quantity.FlowRate;
 import plantair.quantity.FlowUnit;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.Length;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.PressureUnit;
 import plantair.quantity.RelativeHumidity;
 import plantair.quantity.ShaftSpeed;
@@ -35,6 +36,9 @@ final class SampleReadings {
     private @Nullable ShaftSpeed speed;
     private @Nullable ShaftSpeed ratedSpeed;
     private @Nullable GaugePressure allowable;
+    private Instruments instruments = Instruments.UNNAMED;
+    private @Nullable StaticHold hold;
+    private MachineData machine = MachineData.UNKNOWN;
 
     private SampleReadings(PressureUnit pressures, TemperatureUnit temperatures) {
         this.pressures = pressures;
@@ -45,12 +49,15 @@ final class SampleReadings {
         return new SampleReadings(pressures, temperatures);
     }
 
-    /** A good test of a 300 L receiver, from 6 to 9 bar, in which no rule finds fault. */
+    /** A good test of a 300 L receiver, from 6 to 9 bar, with a test gauge and a hold, in which no rule finds fault. */
     static SampleReadings good() {
         return in(PressureUnit.BAR, TemperatureUnit.CELSIUS)
                 .volume(300, VolumeUnit.LITRE)
                 .barometer(1.0)
                 .humidity(0.1)
+                .gauge(16, 0.0025, 0.02)
+                .instruments(0.3, 0.5, 100)
+                .hold(9, 9, 300, StaticHold.Place.TEST_VOLUME)
                 .run(6, 9, 60)
                 .run(6, 9, 60.2)
                 .run(6, 9, 59.9)
@@ -158,6 +165,51 @@ final class SampleReadings {
         return this;
     }
 
+    /** Part is the limit of error over span. */
+    SampleReadings gauge(double span, double part, double division, GaugeError... errors) {
+        var gauge = new GaugeAccuracy(difference(span), part, difference(division), List.of(errors));
+        return instruments(gauge, instruments.clockU(), instruments.thermometerU(), instruments.barometerU());
+    }
+
+    SampleReadings noGauge() {
+        return instruments(null, instruments.clockU(), instruments.thermometerU(), instruments.barometerU());
+    }
+
+    /** Seconds, kelvin, pascal. */
+    SampleReadings instruments(double clockU, double thermometerU, double barometerU) {
+        return instruments(instruments.gauge(), clockU, thermometerU, barometerU);
+    }
+
+    private SampleReadings instruments(
+            @Nullable GaugeAccuracy gauge, double clockU, double thermometerU, double barometerU) {
+        instruments = new Instruments(gauge, clockU, thermometerU, barometerU);
+        return this;
+    }
+
+    GaugeError error(double reading, double readsHighBy) {
+        return new GaugeError(GaugePressure.of(reading, pressures), difference(readsHighBy));
+    }
+
+    private PressureDifference difference(double size) {
+        return PressureDifference.of(size, pressures);
+    }
+
+    SampleReadings hold(double from, double to, double seconds, StaticHold.Place place) {
+        hold = new StaticHold(
+                GaugePressure.of(from, pressures), GaugePressure.of(to, pressures), new Elapsed(seconds), place);
+        return this;
+    }
+
+    SampleReadings noHold() {
+        hold = null;
+        return this;
+    }
+
+    SampleReadings machine(MachineData known) {
+        machine = known;
+        return this;
+    }
+
     PumpUpReadings readings() {
         return new PumpUpReadings(
                 parts,
@@ -169,7 +221,8 @@ final class SampleReadings {
                 speed,
                 ratedSpeed,
                 ratings,
-                allowable);
+                allowable,
+                new Circumstances(instruments, hold, machine));
     }
 
     /** The result with the compressibility of air. */

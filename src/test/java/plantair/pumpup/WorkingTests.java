@@ -42,8 +42,17 @@ class WorkingTests {
                         .air(AirTemperature.SETTLED)
                         .settledRun(6, 9, 60, 8.7, 29)
                         .noRatings()
-                        .rating(7, 16, FlowUnit.LITRE_PER_SECOND, FlowBasis.STANDARD_14_7PSIA_68F_36RH)
-                        .readings());
+                        .rating(7, 14, FlowUnit.LITRE_PER_SECOND, FlowBasis.STANDARD_14_7PSIA_68F_36RH)
+                        .readings(),
+                leaking().readings(),
+                leaking().air(AirTemperature.NOT_MEASURED).readings());
+    }
+
+    /** With a gauge that was found wrong, and a leak that is added. */
+    private static SampleReadings leaking() {
+        SampleReadings test = SampleReadings.good();
+        return test.hold(9, 8.6, 300, StaticHold.Place.TEST_VOLUME)
+                .gauge(16, 0.005, 0.05, test.error(5, 0.03), test.error(10, -0.04));
     }
 
     private static SampleReadings measured() {
@@ -71,7 +80,7 @@ class WorkingTests {
         assertThat(steps.all()).isNotEmpty().allSatisfy(step -> {
             double own = new Calculator(steps, step).answer();
             double printed = step.figures().get(step.figures().size() - 1).si();
-            assertThat(printed).as(step.equation()).isCloseTo(own, withinPercentage(1e-8));
+            assertThat(printed).as(step.equation()).isCloseTo(own, within(1e-10 * Math.abs(own) + 1e-18));
         });
     }
 
@@ -86,8 +95,9 @@ class WorkingTests {
                 .isEqualTo(result.midPressure().pascals());
         assertThat(steps.value("M19", 0, "", "q")).isEqualTo(si(result.freeAir()));
         for (RunResult run : result.runs()) {
-            String last = run.warming() == null ? "M7" : "M9";
-            String symbol = run.warming() == null ? "q" : "free";
+            boolean leak = result.leak().added();
+            String last = leak ? "M10-add" : run.warming() == null ? "M7" : "M9";
+            String symbol = last.equals("M7") ? "q" : "free";
             assertThat(steps.value("M1", run.run(), "", "q")).isEqualTo(si(run.handMethod()));
             assertThat(steps.value(last, run.run(), "", symbol)).isCloseTo(si(run.freeAir()), within(1e-15));
         }
@@ -156,6 +166,14 @@ class WorkingTests {
                     .orElseThrow();
         }
 
+        double ratio() {
+            return all.stream()
+                    .filter(step -> step.equation().equals("M13"))
+                    .mapToDouble(step -> figure(step, "ratio"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+
         double sum(String equation) {
             return all.stream()
                     .filter(step -> step.equation().equals(equation))
@@ -185,6 +203,10 @@ class WorkingTests {
                 case "M5" -> dryIntake();
                 case "M1" -> hand();
                 case "M6-start", "M6-stop", "M8-stop" -> content();
+                case "M0" -> corrected();
+                case "M10" -> leak();
+                case "M10-add" -> withLeak();
+                case "M15" -> probability();
                 case "M7" -> f("V") / f("t") * f("Ta") / f("dry") * (f("C2") - f("C1"));
                 case "M9" -> f("q") / f("F");
                 case "M12" -> mid();
@@ -238,6 +260,52 @@ class WorkingTests {
             return f("D") / (f("Z") * t);
         }
 
+        /** What the certificate says is not in the working; here the readings that follow are what it made of them. */
+        private double corrected() {
+            int run = Integer.parseInt(step.label());
+            assertThat(f("p1")).isEqualTo(steps.value("M1", run, "", "p1")).isNotEqualTo(f("p1 read"));
+            assertThat(f("p2")).isNotEqualTo(f("p2 read"));
+            return steps.value("M1", run, "", "p2");
+        }
+
+        private double leak() {
+            assertThat(f("k")).isCloseTo(Math.log(f("P1") / f("P2")) / f("t"), within(1e-15));
+            double each = f("k")
+                    * steps.value("M2", 0, "", "V")
+                    / steps.value("M5", 0, "", "Pa")
+                    * steps.value("M4", 0, "", "Ta")
+                    / steps.value("M6-start", 1, "", "T");
+            assertThat(f("at hold")).isCloseTo(each * (f("P1") + f("P2")) / 2, within(1e-12));
+            assertThat(f("P")).isCloseTo(mid() + steps.value("M5", 0, "", "Pa"), within(1e-6));
+            return each * f("P");
+        }
+
+        private double withLeak() {
+            boolean factor =
+                    steps.all().stream().anyMatch(other -> other.equation().equals("M9"));
+            assertThat(f("leak")).isEqualTo(steps.value("M10", 0, "", "leak"));
+            assertThat(f("q"))
+                    .isCloseTo(
+                            steps.value(factor ? "M9" : "M7", step.run(), "", factor ? "free" : "q"),
+                            withinPercentage(1e-8));
+            return f("q") + f("leak");
+        }
+
+        /** Normal distribution, by Simpson's rule from the limit to 10 standard uncertainties. */
+        private double probability() {
+            assertThat(f("ratio")).isEqualTo(steps.ratio());
+            double from = (f("limit") - f("ratio")) / f("u");
+            int panels = 20_000;
+            double width = (10 - from) / panels;
+            double sum = 0;
+            for (int i = 0; i <= panels; i++) {
+                double at = from + i * width;
+                int weight = i == 0 || i == panels ? 1 : i % 2 == 1 ? 4 : 2;
+                sum += weight * Math.exp(-at * at / 2);
+            }
+            return sum * width / 3 / Math.sqrt(2 * Math.PI);
+        }
+
         private double mid() {
             return steps.all().stream()
                     .filter(other -> other.equation().equals("M1"))
@@ -247,11 +315,14 @@ class WorkingTests {
         }
 
         private double mean() {
-            boolean corrected =
-                    steps.all().stream().anyMatch(other -> other.equation().equals("M9"));
+            String last = Stream.of("M10-add", "M9", "M7")
+                    .filter(name -> steps.all().stream()
+                            .anyMatch(other -> other.equation().equals(name)))
+                    .findFirst()
+                    .orElseThrow();
             double[] flows = steps.all().stream()
-                    .filter(other -> other.equation().equals(corrected ? "M9" : "M7"))
-                    .mapToDouble(other -> Steps.figure(other, corrected ? "free" : "q"))
+                    .filter(other -> other.equation().equals(last))
+                    .mapToDouble(other -> Steps.figure(other, last.equals("M7") ? "q" : "free"))
                     .sorted()
                     .toArray();
             double mean = Arrays.stream(flows).average().orElseThrow();
