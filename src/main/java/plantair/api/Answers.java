@@ -15,16 +15,18 @@ import plantair.pumpup.Uncertainty.Component;
 import plantair.pumpup.WorkingStep;
 import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
+import plantair.testrecord.ResultText;
 import plantair.web.UnitSet;
 
 /**
  * Puts a result into an answer.
  *
  * @param units in which units
+ * @param text the sentences of findings and working
  * @param messages the words
  * @param locale the language
  */
-record Answers(UnitSet units, MessageSource messages, Locale locale) {
+record Answers(UnitSet units, ResultText text, MessageSource messages, Locale locale) {
 
     EvaluateAnswer of(PumpUpResult result) {
         double u = result.uncertainty().combined();
@@ -44,8 +46,8 @@ record Answers(UnitSet units, MessageSource messages, Locale locale) {
                         .toList(),
                 rating == null ? null : 100 * rating.ratio(),
                 result.uncertainty().components().stream().map(this::line).toList(),
-                result.findings().stream().map(Answers::line).toList(),
-                result.working().stream().map(Answers::line).toList());
+                result.findings().stream().map(this::line).toList(),
+                result.working().stream().map(this::line).toList());
     }
 
     private Flow flow(FlowRate flow, @Nullable Double relativeU, FlowBasis basis) {
@@ -58,16 +60,16 @@ record Answers(UnitSet units, MessageSource messages, Locale locale) {
         return new BudgetLine(
                 messages.getMessage("source." + source, null, locale),
                 component.relative(),
-                component.shared() ? BudgetLine.Kind.SHARED : BudgetLine.Kind.RANDOM,
-                component.shared() ? source : null);
+                component.sharedWith() == null ? BudgetLine.Kind.RANDOM : BudgetLine.Kind.SHARED,
+                component.sharedWith() == null ? null : component.sharedWith().name());
     }
 
-    private static FindingLine line(Finding finding) {
-        return new FindingLine(finding.code(), finding.code().severity(), ResultText.of(finding));
+    private FindingLine line(Finding finding) {
+        return new FindingLine(finding.code(), finding.code().severity(), text.finding(finding, units, locale));
     }
 
-    private static WorkingLine line(WorkingStep step) {
+    private WorkingLine line(WorkingStep step) {
         return new WorkingLine(
-                step.equation().replaceAll("-.*", ""), step.run() == 0 ? null : step.run(), ResultText.of(step));
+                ResultText.equation(step), step.run() == 0 ? null : step.run(), text.working(step, units, locale));
     }
 }

@@ -8,6 +8,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 import plantair.pumpup.PumpUpMethods;
 import plantair.pumpup.PumpUpResult;
+import plantair.testrecord.ResultText;
 import plantair.web.UnitSet;
 import tools.jackson.databind.JsonNode;
 
@@ -15,9 +16,11 @@ import tools.jackson.databind.JsonNode;
 @Component
 final class Evaluation {
 
+    private final ResultText text;
     private final MessageSource messages;
 
-    Evaluation(MessageSource messages) {
+    Evaluation(ResultText text, MessageSource messages) {
+        this.text = text;
         this.messages = messages;
     }
 
@@ -42,7 +45,7 @@ final class Evaluation {
             return new Outcome(Optional.empty(), problems.all());
         }
         Optional<EvaluateAnswer> answer =
-                result(request).map(new Answers(UnitSet.byName(unitSet), messages, locale)::of);
+                result(request).map(new Answers(UnitSet.byName(unitSet), text, messages, locale)::of);
         if (answer.isEmpty()) {
             problems.add("", "api.notEvaluated");
         }

@@ -14,7 +14,7 @@ import plantair.pumpup.Circumstances;
 import plantair.pumpup.GaugeAccuracy;
 import plantair.pumpup.Instruments;
 import plantair.pumpup.MachineData;
-import plantair.pumpup.MotorDraw;
+import plantair.pumpup.MotorInput;
 import plantair.pumpup.PumpUpReadings;
 import plantair.pumpup.RatingPoint;
 import plantair.pumpup.RunReadings;
@@ -112,15 +112,15 @@ final class RequestReadings {
     }
 
     private static @Nullable Power shaftPower(Motor motor) {
-        return motor.volts() == null
-                ? null
-                : new MotorDraw(
-                                motor.volts(),
-                                required(motor.amps()),
-                                required(motor.phases()).intValue(),
-                                required(motor.powerFactor()),
-                                required(motor.efficiency()))
-                        .shaftPower();
+        if (motor.volts() == null) {
+            return null;
+        }
+        Power input = MotorInput.electrical(
+                motor.volts(),
+                required(motor.amps()),
+                required(motor.phases()).intValue(),
+                required(motor.powerFactor()));
+        return MotorInput.shaft(input, required(motor.efficiency()));
     }
 
     private static <T> T required(@Nullable T value) {

@@ -18,6 +18,8 @@ import plantair.pumpup.Severity;
 import plantair.pumpup.Uncertainty;
 import plantair.quantity.Entered;
 import plantair.quantity.FlowRate;
+import plantair.testrecord.FigureText;
+import plantair.testrecord.ResultText;
 import plantair.testrecord.RunEntry;
 import plantair.web.QuantityFormat;
 import plantair.web.Status;
@@ -143,16 +145,14 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
         return component.sharedWith() == null ? say("test.random") : say("sharedWith." + component.sharedWith());
     }
 
-    List<TestView.FindingView> findings(PumpUpResult result) {
-        return result.findings().stream().map(this::finding).toList();
+    List<TestView.FindingView> findings(PumpUpResult result, ResultText text) {
+        return result.findings().stream().map(finding -> finding(finding, text)).toList();
     }
 
-    private TestView.FindingView finding(Finding finding) {
+    private TestView.FindingView finding(Finding finding, ResultText text) {
         Severity severity = finding.code().severity();
         return new TestView.FindingView(
-                status(Optional.of(severity)),
-                finding.code().name(),
-                say("finding." + finding.code(), new FigureText(units, format()).all(finding.figures())));
+                status(Optional.of(severity)), finding.code().name(), text.finding(finding, units, locale));
     }
 
     /** The worst severity as a state. */

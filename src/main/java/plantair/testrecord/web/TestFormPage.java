@@ -13,6 +13,7 @@ import plantair.pumpup.AirTemperature;
 import plantair.pumpup.StaticHold;
 import plantair.pumpup.UnlikelyReading;
 import plantair.quantity.FixedUnit;
+import plantair.testrecord.FigureText;
 import plantair.testrecord.TestDraft;
 import plantair.testrecord.UnlikelyReadings;
 import plantair.web.Choices;

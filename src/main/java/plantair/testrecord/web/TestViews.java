@@ -13,6 +13,7 @@ import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
 import plantair.testrecord.ResultProjection;
+import plantair.testrecord.ResultText;
 import plantair.testrecord.StoredResult;
 import plantair.testrecord.StoredResults;
 import plantair.web.UnitSet;
@@ -27,6 +28,7 @@ class TestViews {
     private final StoredResults results;
     private final ResultProjection projection;
     private final Calibrations calibrations;
+    private final ResultText text;
     private final MessageSource messages;
 
     TestViews(
@@ -34,7 +36,9 @@ class TestViews {
             StoredResults results,
             ResultProjection projection,
             Calibrations calibrations,
+            ResultText text,
             MessageSource messages) {
+        this.text = text;
         this.calibrations = calibrations;
         this.tests = tests;
         this.results = results;
@@ -64,9 +68,9 @@ class TestViews {
                 words.runs(test.runs(), result),
                 words.standardFlows(result),
                 words.uncertainty(result),
-                words.findings(result),
+                words.findings(result, text),
                 words.explanations(projection.readings(test), result),
-                WorkingView.of(projection.working(test), units, messages, locale),
+                WorkingView.of(projection.working(test), text, words),
                 record(test, stored, words));
     }
 

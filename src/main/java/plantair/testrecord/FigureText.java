@@ -1,4 +1,4 @@
-package plantair.testrecord.web;
+package plantair.testrecord;
 
 import java.util.List;
 import plantair.pumpup.Figure;
@@ -23,18 +23,19 @@ import plantair.web.UnitSet;
  * @param units the person's units
  * @param format how many digits: as a reader needs, or as a hand calculator needs
  */
-record FigureText(UnitSet units, QuantityFormat format) {
+public record FigureText(UnitSet units, QuantityFormat format) {
 
     private static final int CONTENT_DIGITS = 8;
     private static final int RATIO_DIGITS = 6;
     private static final int BAROMETER_DIGITS = 4;
 
     /** Every figure, as arguments of a message. */
-    Object[] all(List<Figure> figures) {
+    public Object[] all(List<Figure> figures) {
         return figures.stream().map(this::of).toArray();
     }
 
-    String of(Figure figure) {
+    /** One figure. */
+    public String of(Figure figure) {
         double si = figure.si();
         return switch (figure.kind()) {
             case GAUGE_PRESSURE -> format.gauge(new GaugePressure(si));
@@ -58,7 +59,7 @@ record FigureText(UnitSet units, QuantityFormat format) {
     }
 
     /** As in the working: temperatures in kelvin, times in the unit of the flow. */
-    String working(Figure figure) {
+    public String working(Figure figure) {
         return switch (figure.kind()) {
             case TEMPERATURE ->
                 Rounded.significant(new Temperature(figure.si()).in(TemperatureUnit.KELVIN), RATIO_DIGITS) + " K";
