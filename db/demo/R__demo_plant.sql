@@ -53,6 +53,54 @@ insert into pipe_piece (site_id, tag, volume, note, in_service, version)
 select (select id from site where name = 'Gull Point cannery'), 'P-03', '3.5 [gal_us]', 'Separator and filter between C-03 and R-03.', true, 0 from demo_start;
 insert into pipe_piece (site_id, tag, length, bore, note, in_service, version)
 select (select id from site where name = 'Juniper Mesa packing hall'), 'P-12', '6.5 m', '36 mm', '', true, 0 from demo_start;
+insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-01', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_A', '2 [psi]', 12, 'On C-01.', true, 0 from demo_start;
+insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-02', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-02.', true, 0 from demo_start;
+insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-03', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_B', '2 [psi]', 12, 'On C-03 until 14 March 2023. Read 5 % too much; kept in the drawer as a warning.', false, 1 from demo_start;
+insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-04', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '2 [psi]', 12, 'On C-03 since 14 March 2023.', true, 0 from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('ae723663-117d-327f-a0a8-7b6fa2f16927' as uuid), (select id from instrument where tag = 'PG-01'), date '2024-10-22', date '2025-10-22', 'HB-2024-10-01', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2024-10-22 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'ae723663-117d-327f-a0a8-7b6fa2f16927'), 0, '50 [psi]', '0.3 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'ae723663-117d-327f-a0a8-7b6fa2f16927'), 1, '100 [psi]', '0.6 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'ae723663-117d-327f-a0a8-7b6fa2f16927'), 2, '150 [psi]', '0.9 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('a0867d85-5f18-32c9-9c09-eb2c75c2bd16' as uuid), (select id from instrument where tag = 'PG-01'), date '2025-10-28', date '2026-10-28', 'HB-2025-10-01', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2025-10-28 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'a0867d85-5f18-32c9-9c09-eb2c75c2bd16'), 0, '50 [psi]', '0.3 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'a0867d85-5f18-32c9-9c09-eb2c75c2bd16'), 1, '100 [psi]', '0.6 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'a0867d85-5f18-32c9-9c09-eb2c75c2bd16'), 2, '150 [psi]', '0.9 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('14f7ddcc-a04a-357d-b519-9705c06b5dba' as uuid), (select id from instrument where tag = 'PG-02'), date '2024-10-22', date '2025-10-22', 'HB-2024-10-02', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2024-10-22 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '14f7ddcc-a04a-357d-b519-9705c06b5dba'), 0, '50 [psi]', '-0.4 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '14f7ddcc-a04a-357d-b519-9705c06b5dba'), 1, '100 [psi]', '-0.8 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '14f7ddcc-a04a-357d-b519-9705c06b5dba'), 2, '150 [psi]', '-1.2 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('aa2e28f4-2717-33b6-a36e-955e43ae001e' as uuid), (select id from instrument where tag = 'PG-03'), date '2023-03-13', date '2024-03-13', 'HB-2023-03-03', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', false, 'Not worth a repair.', timestamp with time zone '2023-03-13 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e'), 0, '50 [psi]', '2.4 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e'), 1, '100 [psi]', '4.8 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e'), 2, '150 [psi]', '7.1 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3' as uuid), (select id from instrument where tag = 'PG-04'), date '2025-07-01', date '2026-07-01', 'HB-2025-07-04', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2025-07-01 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3'), 0, '50 [psi]', '-0.2 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3'), 1, '100 [psi]', '-0.4 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3'), 2, '150 [psi]', '-0.6 [psi]' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('08d00922-7468-38ee-bbae-46676546e8db' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-02-07 14:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.15 [in_i''Hg]', '48 [degF]', '76 %', 'MEASURED', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2020-02-07 14:32:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
@@ -2155,6 +2203,36 @@ select timestamp with time zone '2020-01-13 17:27:00+00', 'Marguerite Bélanger'
 length: 6.5 m
 bore: 36 mm
 in service: yes', 'first entry, walked round with a torch' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2020-01-13 17:40:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-01'), 'PG-01', 'tag: PG-01
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme a
+division: 2 psi
+calibration interval, months: 12
+in service: yes
+note: On C-01.', 'first entry' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2020-01-13 17:43:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-02'), 'PG-02', 'tag: PG-02
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme 1a
+division: 1 psi
+calibration interval, months: 12
+in service: yes
+note: On C-02.', 'first entry' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2020-01-13 17:46:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-03'), 'PG-03', 'tag: PG-03
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme b
+division: 2 psi
+calibration interval, months: 12
+in service: yes
+note: On C-03.', 'first entry' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2021-10-05 20:10:00+00', 'Søren Kjærgaard', 'RECEIVER', (select id from receiver where tag = 'R-13'), 'R-13', 'tag: R-13
 volume: 60 US gal
@@ -2167,6 +2245,34 @@ in service: no
 note: Plate painted over. Out of use since the rebuild; keep it shut.', 'taken out of use in the rebuild' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2022-08-24 18:56:00+00', 'Zdeňka Horáková', 'TEST', (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'test ' || (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'test ' || (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'superseded by test ' || (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 'water drained' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
+select timestamp with time zone '2023-03-14 21:15:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-03'), 'PG-03', 'tag: PG-03
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme b
+division: 2 psi
+calibration interval, months: 12
+in service: yes
+note: On C-03.', 'tag: PG-03
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme b
+division: 2 psi
+calibration interval, months: 12
+in service: no
+note: On C-03 until 14 March 2023. Read 5 % too much; kept in the drawer as a warning.', 'read 5 % too much, taken off' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2023-03-14 21:19:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-04'), 'PG-04', 'tag: PG-04
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme 1a
+division: 2 psi
+calibration interval, months: 12
+in service: yes
+note: On C-03 since 14 March 2023.', 'new, in place of PG-03' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2023-06-09 14:45:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-01'), 'C-01', 'tag: C-01
 maker and model: Torvane PV-215

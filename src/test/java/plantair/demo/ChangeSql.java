@@ -16,6 +16,7 @@ final class ChangeSql {
     static void add(Script script, List<DemoTest> tests) {
         var log = new ChangeSql();
         ChangeBook.changes().forEach(log::change);
+        Gauges.changes().forEach(log::change);
         tests.forEach(log::supersession);
         log.inOrder.values().forEach(script::add);
     }

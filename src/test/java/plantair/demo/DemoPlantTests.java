@@ -8,11 +8,15 @@ import java.time.LocalDate;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.data.domain.Pageable;
 import plantair.demo.Occasion.Trouble;
 import plantair.equipment.Compressors;
 import plantair.equipment.Receiver;
 import plantair.equipment.Receivers;
 import plantair.equipment.VesselHazard;
+import plantair.instrument.CalibrationStatus;
+import plantair.instrument.Calibrations;
+import plantair.instrument.Instruments;
 import plantair.pumpup.FindingCode;
 import plantair.site.Sites;
 import plantair.testing.OnH2;
@@ -35,6 +39,12 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
 
     @Autowired
     private Receivers receivers;
+
+    @Autowired
+    private Instruments instruments;
+
+    @Autowired
+    private Calibrations calibrations;
 
     @Test
     void holdsWhatTheGeneratorMakes() throws IOException {
@@ -139,6 +149,23 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
         assertThat(hazards(Registers.GULL, "R-03")).containsExactly(VesselHazard.CERTIFICATE_EXPIRED);
         assertThat(hazards(Registers.MESA, "R-11")).containsExactly(VesselHazard.RELIEF_ABOVE_MAWP);
         assertThat(hazards(Registers.GULL, "R-01")).isEmpty();
+    }
+
+    @Test
+    void hasTheGaugeThatWasTakenOff() {
+        var gauges = instruments
+                .findAllByOrderByFactsInServiceDescFactsKindAscFactsTagAsc(Pageable.unpaged())
+                .getContent();
+        var worn = gauges.get(gauges.size() - 1);
+        var found = calibrations.findLatest(worn.id(), Machines.NEW_GAUGE).orElseThrow();
+
+        assertThat(gauges).extracting(one -> one.facts().tag()).containsExactly("PG-01", "PG-02", "PG-04", "PG-03");
+        assertThat(worn.facts()).isEqualTo(Gauges.PG_03);
+        assertThat(worn.version()).isEqualTo(1);
+        assertThat(CalibrationStatus.of(found, Machines.NEW_GAUGE)).isEqualTo(CalibrationStatus.OUT_OF_ORDER);
+        assertThat(found.points())
+                .extracting(point -> point.error().text())
+                .containsExactly("2.4 [psi]", "4.8 [psi]", "7.1 [psi]");
     }
 
     private Set<VesselHazard> hazards(String site, String tag) {
