@@ -1,5 +1,6 @@
 package plantair.pumpup;
 
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,6 +21,7 @@ import plantair.quantity.FlowRate;
 import plantair.quantity.FlowUnit;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.Length;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.PressureUnit;
 import plantair.quantity.RelativeHumidity;
 import plantair.quantity.ShaftSpeed;
@@ -30,8 +33,18 @@ import plantair.quantity.VolumeUnit;
 /** docs/worked-example.md is what the program does: readings and every number are taken from the page. */
 class WorkedExampleTests {
 
-    private static final Map<String, Double> SI =
-            Map.of("L", 1e-3, "m", 1.0, "Pa", 1.0, "bar", 1e5, "K", 1.0, "Pa/K", 1.0, "L/s", 1e-3, "1", 1.0, "%", 0.01);
+    private static final Map<String, Double> SI = Map.ofEntries(
+            entry("L", 1e-3),
+            entry("m", 1.0),
+            entry("Pa", 1.0),
+            entry("bar", 1e5),
+            entry("K", 1.0),
+            entry("s", 1.0),
+            entry("1/s", 1.0),
+            entry("Pa/K", 1.0),
+            entry("L/s", 1e-3),
+            entry("1", 1.0),
+            entry("%", 0.01));
 
     private final List<List<String>> page = rows();
 
@@ -77,9 +90,28 @@ class WorkedExampleTests {
 
         assertThat(100 * uncertainty.combined())
                 .isCloseTo(Double.parseDouble(printed.remove("combined")), within(0.0005));
+        assertThat(100 * uncertainty.shared()).isCloseTo(Double.parseDouble(printed.remove("shared")), within(0.0005));
+        assertThat(100 * uncertainty.random())
+                .isCloseTo(Double.parseDouble(printed.remove("new in each test")), within(0.0005));
         assertThat(uncertainty.components()).hasSameSizeAs(printed.keySet()).allSatisfy(component -> {
             double percent = Double.parseDouble(printed.get(component.source().name()));
             assertThat(100 * component.relative()).isCloseTo(percent, within(0.0005));
+        });
+    }
+
+    @Test
+    void saysWithWhatAComponentIsShared() {
+        Uncertainty uncertainty =
+                PumpUpMethods.version("PU-1").evaluate(readings()).uncertainty();
+
+        Map<String, String> printed =
+                rowsUnder("Component", 3).stream().collect(Collectors.toMap(row -> row.get(0), row -> row.get(2)));
+
+        assertThat(uncertainty.components()).allSatisfy(component -> {
+            String shared = component.sharedWith() == null
+                    ? "no"
+                    : component.sharedWith().name().toLowerCase(Locale.ROOT);
+            assertThat(printed.get(component.source().name())).isEqualTo(shared);
         });
     }
 
@@ -137,7 +169,33 @@ class WorkedExampleTests {
                 new ShaftSpeed(reading("Shaft speed")),
                 new ShaftSpeed(reading("Rated shaft speed")),
                 List.of(rated(6), rated(9)),
-                null);
+                null,
+                new Circumstances(instruments(), hold(), MachineData.UNKNOWN));
+    }
+
+    private Instruments instruments() {
+        var gauge = new GaugeAccuracy(
+                difference("Gauge span"),
+                reading("Gauge limit of error") / 100,
+                difference("Gauge division"),
+                List.of());
+        return new Instruments(
+                gauge,
+                reading("Clock, standard uncertainty"),
+                reading("Thermometer, standard uncertainty"),
+                Instruments.UNNAMED.barometerU());
+    }
+
+    private StaticHold hold() {
+        return new StaticHold(
+                bar(reading("Hold, first")),
+                bar(reading("Hold, last")),
+                new Elapsed(reading("Hold, time")),
+                StaticHold.Place.TEST_VOLUME);
+    }
+
+    private PressureDifference difference(String name) {
+        return PressureDifference.of(reading(name), PressureUnit.BAR);
     }
 
     private RatingPoint rated(double bar) {
