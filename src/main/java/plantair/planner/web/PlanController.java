@@ -15,7 +15,6 @@ import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.quantity.FixedUnit;
 import plantair.web.NoSuchRecord;
-import plantair.web.QuantityFormat;
 import plantair.web.UnitChoices;
 import plantair.web.UnitSet;
 
@@ -63,14 +62,13 @@ class PlanController {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         view.ifPresent(plan -> model.addAttribute("plan", plan));
-        fill(model, compressor, QuantityFormat.of(units));
+        fill(model, compressor);
         return "planner/plan";
     }
 
-    private void fill(Model model, Compressor compressor, QuantityFormat format) {
+    private void fill(Model model, Compressor compressor) {
         model.addAttribute("compressorId", compressor.id());
         model.addAttribute("tag", compressor.tag());
-        model.addAttribute("gaugeUnit", format.gaugeUnit());
         model.addAttribute(
                 "receiverChoices", volumes.receivers(compressor.site().id()));
         model.addAttribute("pipeChoices", volumes.pipes(compressor.site().id()));

@@ -49,7 +49,7 @@ final class PlanViews {
 
     private static Row row(PlanRow row, boolean recommended, QuantityFormat format) {
         return new Row(
-                format.gaugeNumber(row.start()),
+                format.gauge(row.start()),
                 format.elapsed(row.elapsed()),
                 format.percent(row.overstated()),
                 format.percent(row.perTest(AirTemperature.NOT_MEASURED)),
