@@ -7,7 +7,14 @@ import java.util.stream.Stream;
 final class TestColumns {
 
     static final List<TestColumn> ALL = Stream.of(
-                    IdentityColumns.all(), ReadingColumns.all(), TestResultColumns.all(), RunResultColumns.all())
+                    IdentityColumns.all(),
+                    ReadingColumns.all(),
+                    InstrumentColumns.all(),
+                    CheckColumns.all(),
+                    TestResultColumns.all(),
+                    JudgementColumns.all(),
+                    BudgetColumns.all(),
+                    RunResultColumns.all())
             .flatMap(columns -> columns)
             .toList();
 

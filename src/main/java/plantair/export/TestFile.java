@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,7 +16,10 @@ import org.springframework.transaction.support.TransactionTemplate;
 import plantair.pumpup.PumpUpResult;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
+import plantair.testrecord.RestatingCertificate;
 import plantair.testrecord.ResultProjection;
+import plantair.testrecord.StoredResult;
+import plantair.testrecord.StoredResults;
 
 /** Writes all tests as CSV (RFC 4180), a batch at a time, so that a long history takes no more room than a short one. */
 @Service
@@ -28,11 +32,13 @@ public class TestFile {
             .get();
 
     private final PumpUpTests tests;
+    private final StoredResults results;
     private final ResultProjection projection;
     private final TransactionTemplate reading;
 
-    TestFile(PumpUpTests tests, ResultProjection projection, TransactionTemplate transaction) {
+    TestFile(PumpUpTests tests, StoredResults results, ResultProjection projection, TransactionTemplate transaction) {
         this.tests = tests;
+        this.results = results;
         this.projection = projection;
         this.reading = new TransactionTemplate(Objects.requireNonNull(transaction.getTransactionManager()));
         this.reading.setReadOnly(true);
@@ -67,21 +73,38 @@ public class TestFile {
         if (found.isEmpty()) {
             return new Batch(0, after, List.of());
         }
-        List<Long> ids = found.stream().map(PumpUpTest::id).toList();
-        Map<Long, PumpUpResult> results = projection.results(ids);
-        Map<Long, Long> corrections = tests.findBySupersedesIdIn(ids).stream()
-                .collect(Collectors.toMap(PumpUpTest::supersedesId, PumpUpTest::id));
+        Said said = said(found.stream().map(PumpUpTest::id).toList());
         List<List<String>> rows = found.stream()
                 .filter(filter::holds)
-                .flatMap(test -> runs(test, results.get(test.id()), corrections))
+                .flatMap(test -> runs(test, said))
                 .map(TestFile::row)
                 .toList();
-        return new Batch(found.size(), ids.get(ids.size() - 1), rows);
+        return new Batch(found.size(), found.get(found.size() - 1).id(), rows);
     }
 
-    private static Stream<TestRun> runs(PumpUpTest test, PumpUpResult result, Map<Long, Long> corrections) {
+    /** What is said of some tests elsewhere, by test id. */
+    private record Said(Map<Long, StoredResult> results, Map<Long, String> certificates, Map<Long, Long> corrections) {}
+
+    private Said said(List<Long> ids) {
+        return new Said(
+                results.ofTests(ids).stream().collect(Collectors.toMap(StoredResult::testId, Function.identity())),
+                results.certificatesOf(ids).stream()
+                        .collect(Collectors.toMap(RestatingCertificate::testId, RestatingCertificate::number)),
+                tests.findBySupersedesIdIn(ids).stream()
+                        .collect(Collectors.toMap(PumpUpTest::supersedesId, PumpUpTest::id)));
+    }
+
+    private Stream<TestRun> runs(PumpUpTest test, Said said) {
+        StoredResult stored = said.results.get(test.id());
+        PumpUpResult result = projection.result(stored);
         return IntStream.rangeClosed(1, test.runs().size())
-                .mapToObj(number -> new TestRun(test, result, corrections.get(test.id()), number));
+                .mapToObj(number -> new TestRun(
+                        test,
+                        stored,
+                        result,
+                        said.certificates.get(test.id()),
+                        said.corrections.get(test.id()),
+                        number));
     }
 
     private static List<String> row(TestRun run) {

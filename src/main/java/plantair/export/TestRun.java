@@ -5,17 +5,25 @@ import plantair.pumpup.PumpUpResult;
 import plantair.pumpup.RunResult;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.RunEntry;
+import plantair.testrecord.StoredResult;
 
 /**
  * A run with its test: one row of the file.
  *
  * @param test the test as recorded
+ * @param stored its key figures
  * @param result what it says, as stored
+ * @param certificate the certificate that restates it; null when it is as recorded
  * @param supersededBy the test that took its place; null while it is current
  * @param number the number of the run, from 1
  */
 record TestRun(
-        PumpUpTest test, PumpUpResult result, @Nullable Long supersededBy, int number) {
+        PumpUpTest test,
+        StoredResult stored,
+        PumpUpResult result,
+        @Nullable String certificate,
+        @Nullable Long supersededBy,
+        int number) {
 
     RunEntry typed() {
         return test.runs().get(number - 1);

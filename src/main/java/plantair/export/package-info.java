@@ -1,6 +1,6 @@
 /** Everything out as CSV. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "site", "equipment", "testrecord", "web"})
+@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "site", "equipment", "instrument", "testrecord", "web"})
 package plantair.export;
 
 import org.jspecify.annotations.NullMarked;

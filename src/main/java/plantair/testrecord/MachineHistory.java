@@ -34,9 +34,9 @@ public record MachineHistory(List<ResultLine> tests) {
         return baseline().filter(test::equals).isPresent();
     }
 
-    /** A test against the baseline; empty for the baseline itself and where runs were not averaged. */
+    /** A test against the baseline; empty for the baseline itself and for a test that does not join the trend. */
     public Optional<BaselineComparison> ofBaseline(ResultLine test) {
-        return isBaseline(test)
+        return !test.joinsTrend() || isBaseline(test)
                 ? Optional.empty()
                 : point(test)
                         .flatMap(point -> baseline()

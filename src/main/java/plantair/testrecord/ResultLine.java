@@ -19,6 +19,9 @@ import plantair.quantity.FlowRate;
  * @param relativeRandom relative standard uncertainty from what differs between tests
  * @param severity of the worst finding; null when there is none
  * @param joinsTrend false when the test does not show the machine's wear
+ * @param restatedBy the calibration that restates it; null when it is as recorded
+ * @param freeAirM3PerS free air delivered at the speed of the test; null when the runs were not averaged
+ * @param asRecordedM3PerS the same before the gauge was found wrong; null when it is as recorded or had no average
  */
 public record ResultLine(
         long testId,
@@ -28,7 +31,10 @@ public record ResultLine(
         @Nullable Double comparableM3PerS,
         double relativeRandom,
         @Nullable Severity severity,
-        boolean joinsTrend) {
+        boolean joinsTrend,
+        @Nullable Long restatedBy,
+        @Nullable Double freeAirM3PerS,
+        @Nullable Double asRecordedM3PerS) {
 
     /** The day of the test where it was made. */
     public LocalDate date() {
@@ -43,5 +49,19 @@ public record ResultLine(
     /** Free air delivered, at rated speed when that is known; empty when the runs were not averaged. */
     public Optional<FlowRate> comparable() {
         return Optional.ofNullable(comparableM3PerS).map(FlowRate::new);
+    }
+
+    /** True when the gauge was found wrong afterwards and the figures follow what was found. */
+    public boolean isRestated() {
+        return restatedBy != null;
+    }
+
+    /** What {@link #comparable} was before the gauge was found wrong; empty when it is as recorded or had no average. */
+    public Optional<FlowRate> comparableAsRecorded() {
+        if (comparableM3PerS == null || freeAirM3PerS == null || asRecordedM3PerS == null) {
+            return Optional.empty();
+        }
+        // the part of rated speed does not depend on the gauge
+        return Optional.of(new FlowRate(asRecordedM3PerS * (comparableM3PerS / freeAirM3PerS)));
     }
 }

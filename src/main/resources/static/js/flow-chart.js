@@ -1,7 +1,7 @@
 /*
  * Draws each <table data-chart="flow"> into <figure data-chart-for="id of the table">.
- * Rows: data-date, data-flow, data-u (half length of the bar), data-line (fitted flow), data-included, data-href.
- * Table: data-unit, data-basis, data-y-label, data-left-out (word for a point that is not in the line).
+ * Rows: data-date, data-flow, data-u (half length of the bar), data-line (fitted flow), data-href, data-included and,
+ * where that is false, data-left-out (why it is not in the line). Table: data-unit, data-basis, data-y-label.
  * The table stays the source: without script, or for a screen reader, nothing is missing.
  */
 (() => {
@@ -15,7 +15,7 @@
   }
 
   function point(row, table) {
-    const {date, flow, u, line, included, href} = row.dataset;
+    const {date, flow, u, line, included, leftOut, href} = row.dataset;
     const counted = included !== "false";
     const half = number(u);
     const text = flow + (half === null ? "" : " ± " + u) + " " + (table.dataset.unit || "");
@@ -27,7 +27,7 @@
       line: number(line),
       counted,
       href,
-      title: [date, text, table.dataset.basis, counted ? "" : table.dataset.leftOut].filter(Boolean).join("\n")
+      title: [date, text, table.dataset.basis, counted ? "" : leftOut].filter(Boolean).join("\n")
     };
   }
 

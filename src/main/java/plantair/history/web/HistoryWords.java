@@ -1,6 +1,7 @@
 package plantair.history.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import plantair.pumpup.Finding;
 import plantair.pumpup.PumpUpResult;
@@ -36,6 +37,17 @@ final class HistoryWords {
         return new Status(
                 severity == Severity.CAUTION ? Kind.WATCH : Kind.ALARM,
                 choices.label("history.finding", findings.get(0).code()));
+    }
+
+    /** Why a test with a flow does not join the trend; null when it does, or has no flow. */
+    @Nullable
+    String keptFromTrend(PumpUpResult result) {
+        return result.findings().stream()
+                .map(Finding::code)
+                .filter(code -> result.freeAir() != null && code.isKeptFromTrend())
+                .findFirst()
+                .map(code -> choices.label("history.finding", code))
+                .orElse(null);
     }
 
     String label(String prefix, Enum<?> constant) {

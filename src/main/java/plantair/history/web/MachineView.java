@@ -73,6 +73,9 @@ public record MachineView(
      * @param baseline whether it is the baseline
      * @param line flow on the line at that day; null without a line
      * @param drawn the same with more digits, so that the drawn line has no kinks; null without a line
+     * @param kept why it does not join the trend; null when it does, or has no flow
+     * @param restated whether its gauge was found wrong afterwards and its figures follow that
+     * @param asRecorded the flow before that; null when it is as recorded or had no average
      * @param worst its worst finding
      */
     public record PointRow(
@@ -85,7 +88,16 @@ public record MachineView(
             boolean baseline,
             @Nullable String line,
             @Nullable String drawn,
-            Status worst) {}
+            @Nullable String kept,
+            boolean restated,
+            @Nullable String asRecorded,
+            Status worst) {
+
+        /** Whether it is on the line. */
+        public boolean isIncluded() {
+            return flow != null && kept == null;
+        }
+    }
 
     /**
      * A test as recorded.

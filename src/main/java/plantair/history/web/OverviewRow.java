@@ -34,6 +34,7 @@ public record OverviewRow(
      * @param ofRating percent of rating; null when it cannot be compared
      * @param ofBaseline percent of baseline ± its standard uncertainty; null where there is no comparison
      * @param baseline whether this test is itself the baseline
+     * @param kept why it does not join the trend; null when it does, or has no flow
      * @param worst its worst finding
      */
     public record LastTest(
@@ -45,5 +46,6 @@ public record OverviewRow(
             @Nullable String ofRating,
             @Nullable String ofBaseline,
             boolean baseline,
+            @Nullable String kept,
             Status worst) {}
 }

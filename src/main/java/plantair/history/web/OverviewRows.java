@@ -61,6 +61,7 @@ final class OverviewRows {
                         .map(part -> format.percent(part.ratio(), part.standardUncertainty()))
                         .orElse(null),
                 machine.history().isBaseline(last),
+                words.keptFromTrend(result),
                 words.worstFinding(result));
     }
 

@@ -68,7 +68,7 @@ final class Trends {
         PointRow of(ResultLine test, PumpUpResult result) {
             QuantityFormat format = QuantityFormat.of(units);
             Optional<FlowRate> flow = test.comparable();
-            Optional<FlowRate> onLine = flow.flatMap(q -> line.at(test.date()));
+            Optional<FlowRate> onLine = flow.filter(q -> test.joinsTrend()).flatMap(q -> line.at(test.date()));
             double combined = result.uncertainty().combined();
             return new PointRow(
                     test.testId(),
@@ -83,6 +83,11 @@ final class Trends {
                     history.isBaseline(test),
                     onLine.map(q -> format.flowNumber(q, combined)).orElse(null),
                     onLine.map(QuantityFormat.working(units)::flowNumber).orElse(null),
+                    words.keptFromTrend(result),
+                    test.isRestated(),
+                    test.comparableAsRecorded()
+                            .map(q -> format.flowNumber(q, combined))
+                            .orElse(null),
                     words.worstFinding(result));
         }
     }
