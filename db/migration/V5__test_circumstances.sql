@@ -21,7 +21,7 @@ alter table pump_up_test add column displacement varchar(60);
 alter table pump_up_test add column control varchar(20);
 alter table pump_up_test add column override_reason varchar(1000);
 alter table pump_up_test add column learned_factor double precision;
-alter table pump_up_test add column learned_factor_u double precision;
+alter table pump_up_test add column learned_uncertainty double precision;
 alter table pump_up_test add column learned_from integer;
 comment on column pump_up_test.learned_factor is 'warming factor that the machine had shown by the day of recording, a copy like the others';
 alter table pump_up_test add constraint ck_pump_up_test_place check (hold_place in ('TEST_VOLUME', 'CHECK_VALVE'));
