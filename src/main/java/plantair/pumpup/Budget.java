@@ -21,6 +21,7 @@ import plantair.pumpup.Uncertainty.Source;
 final class Budget {
 
     private static final double UNKNOWN_GAUGE = 0.03;
+    private static final double UNKNOWN_GAUGE_PA = 12_000;
     private static final double UNKNOWN_READING_U_PA = 3_000;
     private static final double HUMIDITY_U = 0.1;
     private static final double HUMIDITY_ASSUMED_U = 0.5 / StrictMath.sqrt(3);
@@ -64,7 +65,7 @@ final class Budget {
             budget.air();
             budget.intake();
             budget.runToRun(scatter);
-            budget.add(Source.LEAK, LEAK_U * leakPart, null);
+            budget.add(Source.LEAK, budget.leakU() * leakPart, null);
             budget.add(Source.OPERATION, OPERATION_U, null);
         }
         return new Uncertainty(budget.components);
@@ -95,7 +96,8 @@ final class Budget {
     private void gauge() {
         GaugeAccuracy gauge = instruments.gauge();
         if (gauge == null) {
-            add(Source.GAUGE_UNKNOWN, UNKNOWN_GAUGE, SharedWith.GAUGE);
+            double rise = at[STOP.ordinal()] - at[START.ordinal()];
+            add(Source.GAUGE_UNKNOWN, Math.max(UNKNOWN_GAUGE, UNKNOWN_GAUGE_PA / rise), SharedWith.GAUGE);
             return;
         }
         double third = gauge.limitPa() / 3;
@@ -153,6 +155,16 @@ final class Budget {
         weights[START_AIR.ordinal()] = modelled || readings.runs().get(0).startAir() == null ? 1 : 0;
         weights[STOP_AIR.ordinal()] = modelled ? 1 : 0;
         return weights;
+    }
+
+    /** Of the leak itself: the rule for a choked hole, and reading a small fall of the needle. */
+    private double leakU() {
+        StaticHold hold = readings.circumstances().hold();
+        if (hold == null) {
+            return LEAK_U;
+        }
+        double fall = Math.abs(hold.start().minus(hold.end()).pascals());
+        return fall > 0 ? StrictMath.hypot(LEAK_U, StrictMath.sqrt(2) * readingU() / fall) : LEAK_U;
     }
 
     private void runToRun(double scatter) {
