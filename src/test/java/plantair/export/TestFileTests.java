@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.hibernate.SessionFactory;
@@ -16,10 +18,19 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import plantair.equipment.Compressor;
+import plantair.equipment.Control;
+import plantair.instrument.CalibrationStatus;
+import plantair.instrument.Instrument;
+import plantair.instrument.InstrumentKind;
+import plantair.pumpup.StaticHold;
+import plantair.pumpup.Uncertainty;
+import plantair.quantity.Entered;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.Plant;
+import plantair.testrecord.InstrumentCopy;
+import plantair.testrecord.TestChecks;
 
 /** What was typed comes back from the file as it was typed. */
 abstract class TestFileTests {
@@ -164,6 +175,163 @@ abstract class TestFileTests {
     }
 
     @Test
+    void writesInstrumentsAsTheRegisterHadThem() throws IOException {
+        var copies = List.of(
+                new InstrumentCopy(
+                        InstrumentKind.GAUGE,
+                        plant.gauge("G-1").id(),
+                        "=G-1",
+                        Entered.parse("200 [psi]"),
+                        Entered.parse("1 %"),
+                        Entered.parse("2 [psi]"),
+                        null,
+                        LocalDate.parse("2025-12-31"),
+                        CalibrationStatus.OVERDUE),
+                new InstrumentCopy(
+                        InstrumentKind.TIMER,
+                        plant.gauge("T-1").id(),
+                        "T-1",
+                        null,
+                        null,
+                        null,
+                        Entered.parse("0.2 s"),
+                        null,
+                        CalibrationStatus.NO_CERTIFICATE));
+        plant.plan(compressor).with(copies, "none other here").record();
+
+        CSVRecord row = rows(ALL).get(0);
+
+        assertThat(row.get("gauge_tag")).isEqualTo("'=G-1");
+        assertThat(row.get("gauge_due")).isEqualTo("2025-12-31");
+        assertThat(row.get("gauge_status")).isEqualTo("OVERDUE");
+        assertThat(row.get("timer_tag")).isEqualTo("T-1");
+        assertThat(row.get("timer_due")).isEmpty();
+        assertThat(row.get("barometer_tag")).isEmpty();
+        assertThat(row.get("instrument_limits"))
+                .isEqualTo("GAUGE =G-1: span 200 [psi], limit 1 %, division 2 [psi]; TIMER T-1: limit 0.2 s");
+        assertThat(row.get("override_reason")).isEqualTo("none other here");
+    }
+
+    /** Power and flow: 550 ft·lbf/s a mechanical horsepower, 1728 in³ a cubic foot (NIST SP 811, from memory). */
+    @Test
+    void writesWhatWasCheckedAsTypedAndInSi() throws IOException {
+        plant.plan(compressor)
+                .checks(new TestChecks(
+                        Entered.parse("172.0 [psi]"),
+                        Entered.parse("165.0 [psi]"),
+                        Entered.parse("5:00 m:ss"),
+                        StaticHold.Place.TEST_VOLUME,
+                        true,
+                        null,
+                        null,
+                        Entered.parse("460 V"),
+                        Entered.parse("12.4 A"),
+                        Entered.parse("85 %"),
+                        null,
+                        Entered.parse("10 [HP]"),
+                        3,
+                        Entered.parse("45.0 [cft_i]/min"),
+                        Control.START_STOP))
+                .record();
+
+        CSVRecord row = rows(ALL).get(0);
+
+        assertThat(row.get("hold_start")).isEqualTo("172.0");
+        assertThat(row.get("hold_start_unit")).isEqualTo("[psi]");
+        assertThat(row.get("hold_wait")).isEqualTo("5:00");
+        assertThat(row.get("hold_wait_s")).isEqualTo("300.0");
+        assertThat(row.get("hold_place")).isEqualTo("TEST_VOLUME");
+        assertThat(row.get("leak_added")).isEqualTo("true");
+        assertThat(value(row, "leak_at_hold_m3_per_s")).isGreaterThan(value(row, "leak_in_runs_m3_per_s"));
+        assertThat(row.get("leak_at_hold_basis")).isEqualTo("INTAKE");
+        assertThat(row.get("others_off")).isEqualTo("true");
+        assertThat(row.get("speed_held")).isEmpty();
+        assertThat(row.get("input_power")).isEmpty();
+        assertThat(row.get("motor_current")).isEqualTo("12.4");
+        assertThat(row.get("motor_current_unit")).isEqualTo("A");
+        assertThat(value(row, "motor_power_w"))
+                .isCloseTo(10 * 550 * 0.3048 * 0.45359237 * 9.80665, withinPercentage(1e-6));
+        assertThat(row.get("displacement")).isEqualTo("45.0");
+        assertThat(value(row, "displacement_m3_per_s"))
+                .isCloseTo(45 * StrictMath.pow(0.3048, 3) / 60, withinPercentage(1e-10));
+        assertThat(row.get("joins_trend")).isEqualTo("false");
+        assertThat(row.get("findings")).contains("LEAK_ADDED");
+    }
+
+    /** Volumetric efficiency is delivery over displacement; isentropic, least power over √3 U I cos φ. */
+    @Test
+    void writesVerdictAndEfficiencies() throws IOException {
+        plant.plan(compressor)
+                .checks(new TestChecks(
+                        null,
+                        null,
+                        null,
+                        null,
+                        true,
+                        null,
+                        null,
+                        Entered.parse("460 V"),
+                        Entered.parse("12.4 A"),
+                        Entered.parse("85 %"),
+                        Entered.parse("90 %"),
+                        Entered.parse("10 [HP]"),
+                        3,
+                        Entered.parse("45.0 [cft_i]/min"),
+                        Control.START_STOP))
+                .record();
+
+        CSVRecord row = rows(ALL).get(0);
+        double shaft = StrictMath.sqrt(3) * 460 * 12.4 * 0.85 * 0.9;
+
+        assertThat(value(row, "volumetric_efficiency"))
+                .isCloseTo(
+                        value(row, "free_air_m3_per_s") / value(row, "displacement_m3_per_s"), withinPercentage(1e-10));
+        assertThat(value(row, "shaft_power_w")).isCloseTo(shaft, withinPercentage(1e-10));
+        assertThat(row.get("shaft_power_from_plate")).isEqualTo("false");
+        assertThat(value(row, "isentropic_efficiency"))
+                .isCloseTo(value(row, "least_power_w") / shaft, withinPercentage(1e-10));
+        assertThat(row.get("verdict")).isEqualTo("CANNOT_BE_TOLD");
+        assertThat(row.get("verdict_tolerance")).isEqualTo("0.06");
+        assertThat(value(row, "verdict_probability")).isBetween(0.05, 0.95);
+        assertThat(row.get("joins_trend")).isEqualTo("true");
+    }
+
+    /** Independent parts add as squares (GUM 5.1.2). */
+    @Test
+    void writesEveryPartOfTheUncertainty() throws IOException {
+        plant.plan(compressor).with(plant.gauge("G-1")).record();
+
+        CSVRecord row = rows(ALL).get(0);
+        double squares = Stream.of(Uncertainty.Source.values())
+                .map(source -> row.get("u_" + source.name().toLowerCase(Locale.ROOT)))
+                .filter(cell -> !cell.isEmpty())
+                .mapToDouble(cell -> Double.parseDouble(cell) * Double.parseDouble(cell))
+                .sum();
+
+        assertThat(StrictMath.sqrt(squares)).isCloseTo(value(row, "relative_u_combined"), withinPercentage(1e-10));
+        assertThat(row.get("u_gauge_span")).isNotEmpty();
+        assertThat(row.get("u_gauge_unknown")).isEmpty();
+    }
+
+    @Test
+    void writesWhatARestatedTestWasBefore() throws IOException {
+        Instrument gauge = plant.gauge("G-1");
+        plant.plan(compressor).with(gauge).record();
+        String recorded = rows(ALL).get(0).get("free_air_m3_per_s");
+        assertThat(rows(ALL).get(0).get("as_recorded_free_air_m3_per_s")).isEmpty();
+        long calibration =
+                plant.restate(gauge, LocalDate.parse("2026-03-01"), "K-7").id();
+
+        CSVRecord row = rows(ALL).get(0);
+
+        assertThat(row.get("as_recorded_free_air_m3_per_s")).isEqualTo(recorded);
+        assertThat(value(row, "free_air_m3_per_s")).isLessThan(Double.parseDouble(recorded));
+        assertThat(row.get("restated_by")).isEqualTo(String.valueOf(calibration));
+        assertThat(row.get("restated_by_certificate")).isEqualTo("K-7");
+        assertThat(row.get("stop_pressure")).isEqualTo("172.0");
+    }
+
+    @Test
     void choosesBySiteMachineAndDayWhereTheTestWasMade() throws IOException {
         var other = plant.compressor(plant.site("Île", "Pacific/Auckland"), "C-1");
         plant.test(compressor, "2026-03-02T04:00:00Z", "60"); // 1 March in Chicago
@@ -187,9 +355,11 @@ abstract class TestFileTests {
 
     @Test
     void asksTheDatabaseAFewTimesAHundredTests() throws IOException {
+        Instrument gauge = plant.gauge("G-1");
         for (int i = 0; i < 250; i++) {
-            plant.test(compressor, "2026-01-05T14:00:00Z", "60.2", "60.8", "60.5");
+            plant.plan(compressor).with(gauge).record();
         }
+        plant.restate(gauge, LocalDate.parse("2026-03-01"), "K-7");
         var statistics = entities.unwrap(SessionFactory.class).getStatistics();
         statistics.setStatisticsEnabled(true);
         statistics.clear();
@@ -199,7 +369,11 @@ abstract class TestFileTests {
         statistics.setStatisticsEnabled(false);
 
         assertThat(rows).hasSize(750);
-        assertThat(statements).isLessThanOrEqualTo(3 * 9);
+        assertThat(statements).isLessThanOrEqualTo(3 * 12);
+    }
+
+    private static double value(CSVRecord row, String column) {
+        return Double.parseDouble(row.get(column));
     }
 
     private List<CSVRecord> rows(ExportFilter filter) throws IOException {

@@ -1,6 +1,7 @@
 package plantair.testing;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -18,17 +19,31 @@ import plantair.equipment.Receiver;
 import plantair.equipment.ReceiverFacts;
 import plantair.equipment.Receivers;
 import plantair.equipment.VolumeKnownBy;
+import plantair.instrument.AccuracyGrade;
+import plantair.instrument.AsFound;
+import plantair.instrument.Calibration;
+import plantair.instrument.CalibrationDraft;
+import plantair.instrument.Certificate;
+import plantair.instrument.Instrument;
+import plantair.instrument.InstrumentFacts;
+import plantair.instrument.InstrumentKind;
+import plantair.instrument.Instruments;
+import plantair.instrument.RecordCalibration;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.PumpUpMethods;
+import plantair.pumpup.StaticHold;
 import plantair.pumpup.VolumePart;
 import plantair.quantity.Entered;
 import plantair.quantity.FlowBasis;
 import plantair.site.Site;
 import plantair.site.SiteFacts;
 import plantair.site.Sites;
+import plantair.testrecord.InstrumentCopy;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.RecordTest;
+import plantair.testrecord.Restatements;
 import plantair.testrecord.RunEntry;
+import plantair.testrecord.TestChecks;
 import plantair.testrecord.TestConditions;
 import plantair.testrecord.TestDraft;
 import plantair.testrecord.VolumeCopy;
@@ -40,12 +55,18 @@ public final class Plant {
     private final Compressors compressors;
     private final Receivers receivers;
     private final RecordTest recordTest;
+    private final Instruments instruments;
+    private final RecordCalibration recordCalibration;
+    private final Restatements restatements;
 
     private Plant(ApplicationContext context) {
         sites = context.getBean(Sites.class);
         compressors = context.getBean(Compressors.class);
         receivers = context.getBean(Receivers.class);
         recordTest = context.getBean(RecordTest.class);
+        instruments = context.getBean(Instruments.class);
+        recordCalibration = context.getBean(RecordCalibration.class);
+        restatements = context.getBean(Restatements.class);
     }
 
     public static Plant in(ApplicationContext context) {
@@ -107,6 +128,35 @@ public final class Plant {
                         true)));
     }
 
+    /** A gauge of 200 psi, 1 % of span, without a certificate. */
+    public Instrument gauge(String tag) {
+        return instruments.saveAndFlush(new Instrument(new InstrumentFacts(
+                tag,
+                InstrumentKind.GAUGE,
+                "",
+                "",
+                Entered.parse("200 [psi]"),
+                AccuracyGrade.ASME_1A,
+                null,
+                null,
+                Entered.parse("2 [psi]"),
+                12,
+                "",
+                true)));
+    }
+
+    /** Finds a gauge reading 4 psi high at the stop of a usual run, and restates the tests made with it before. */
+    public Calibration restate(Instrument gauge, LocalDate foundOn, String certificateNumber) {
+        var certificate = new Certificate(foundOn, foundOn.plusYears(1), certificateNumber, "Own bench", "", true, "");
+        var points = List.of(
+                new AsFound(Entered.parse("100 [psi]"), Entered.parse("0 [psi]")),
+                new AsFound(Entered.parse("175 [psi]"), Entered.parse("4 [psi]")));
+        Calibration found =
+                recordCalibration.record(new CalibrationDraft(UUID.randomUUID(), gauge, certificate, points), "Ann");
+        restatements.sign(found, "found high", "Ann");
+        return found;
+    }
+
     /** Records a test whose runs took these times, in seconds. */
     public PumpUpTest test(Compressor compressor, String performedAt, String... seconds) {
         return plan(compressor).on(performedAt).runs(seconds).record();
@@ -128,6 +178,9 @@ public final class Plant {
         private String stop = "172.0 [psi]";
         private @Nullable String air = "95 [degF]";
         private String receiverTag = "R-1";
+        private TestChecks checks = TestChecks.NONE;
+        private List<InstrumentCopy> named = List.of();
+        private @Nullable String overrideReason;
         private List<String> elapsed = List.of("60.2 s", "60.8 s", "60.5 s");
 
         private PlannedTest(Compressor compressor) {
@@ -169,6 +222,49 @@ public final class Plant {
             return this;
         }
 
+        public PlannedTest checks(TestChecks made) {
+            checks = made;
+            return this;
+        }
+
+        /** Names instruments, past their date for a reason. */
+        public PlannedTest with(List<InstrumentCopy> instruments, @Nullable String reason) {
+            named = instruments;
+            overrideReason = reason;
+            return this;
+        }
+
+        /** Names a gauge that has no certificate. */
+        public PlannedTest with(Instrument gauge) {
+            return with(List.of(InstrumentCopy.of(gauge, null, LocalDate.EPOCH)), null);
+        }
+
+        /** Says that another machine was on the receiver. */
+        public PlannedTest anotherMachineOn() {
+            return checks(new TestChecks(
+                    null, null, null, null, false, null, null, null, null, null, null, null, null, null, null));
+        }
+
+        /** Holds the pressure for five minutes before the runs; a fall leaves the test volume. */
+        public PlannedTest held(String from, String to) {
+            return checks(new TestChecks(
+                    Entered.parse(from),
+                    Entered.parse(to),
+                    Entered.parse("5:00 m:ss"),
+                    StaticHold.Place.TEST_VOLUME,
+                    true,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null));
+        }
+
         public PlannedTest airNotMeasured() {
             air = null;
             return this;
@@ -195,7 +291,10 @@ public final class Plant {
                     elapsed.stream().map(this::run).toList(),
                     notes,
                     "",
-                    PumpUpMethods.current().version());
+                    PumpUpMethods.current().version(),
+                    checks,
+                    named,
+                    overrideReason);
         }
 
         private RunEntry run(String time) {

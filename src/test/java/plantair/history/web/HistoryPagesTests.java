@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import jakarta.persistence.EntityManagerFactory;
 import jakarta.servlet.http.Cookie;
 import java.io.UnsupportedEncodingException;
+import java.time.LocalDate;
 import java.util.List;
 import org.hibernate.SessionFactory;
 import org.jsoup.Jsoup;
@@ -15,6 +16,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.equipment.Compressor;
+import plantair.instrument.Instrument;
+import plantair.pumpup.FindingCode;
 import plantair.site.Site;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
@@ -34,6 +37,9 @@ abstract class HistoryPagesTests {
 
     @Autowired
     private EntityManagerFactory entities;
+
+    @Autowired
+    private HistoryWords words;
 
     private Plant plant;
     private Site site;
@@ -174,11 +180,95 @@ abstract class HistoryPagesTests {
         assertThat(page.select("#flows tr[data-included=false]").text()).contains("2025-01-05", "runs not averaged");
         assertThat(page.select("#flows tr[data-included=false]").hasAttr("data-flow"))
                 .isFalse();
-        assertThat(page.select("#flows tbody tr").first().text()).contains("100.0 ± 7.1 %");
+        assertThat(page.select("#flows tbody tr").first().text()).contains("100.0 ± 2.5 %");
         assertThat(page.select("#tests tbody tr")).hasSize(4);
         assertThat(page.select("#tests .superseded").text())
                 .contains("Test 2", "superseded by test 3: seconds of another machine");
         assertThat(page.select("#tests").text()).contains("corrects test 2: seconds of another machine");
+    }
+
+    @Test
+    void keepsATestThatDoesNotShowTheMachineOffTheLine() {
+        Compressor compressor = plant.compressor(plant.site());
+        plant.plan(compressor).on("2025-12-05T14:00:00Z").anotherMachineOn().record();
+        for (int month = 2; month < 5; month++) {
+            plant.test(compressor, "2026-0" + month + "-05T14:00:00Z", "60.2", "60.8", "60.5");
+        }
+
+        Document page = page("/compressors/" + compressor.id());
+        var kept = page.select("#flows tbody tr").last();
+
+        assertThat(page.select("#flows tr[data-line]")).hasSize(3);
+        assertThat(page.select("a[href=/tests/2]").eachText()).contains("test 2 of 2026-02-05");
+        assertThat(page.select("#flows tr[data-included=false]")).containsExactly(kept);
+        assertThat(kept.attr("data-flow")).isNotEmpty();
+        assertThat(kept.attr("data-left-out")).isEqualTo("another machine was on");
+        assertThat(kept.text())
+                .contains("does not join the line: another machine was on")
+                .doesNotContain("%");
+        assertThat(page("/").select("#machines").text()).doesNotContain("does not join");
+    }
+
+    @Test
+    void saysThatTheLastTestDoesNotJoinTheLine() {
+        Compressor compressor = testedFor(3);
+        String before =
+                page("/compressors/" + compressor.id()).select("#change").text();
+        plant.plan(compressor)
+                .on("2026-05-05T14:00:00Z")
+                .runs("80.2", "80.8", "80.5")
+                .held("172.0 [psi]", "165.0 [psi]")
+                .record();
+
+        Document page = page("/compressors/" + compressor.id());
+
+        assertThat(page.select("#change").text()).isEqualTo(before);
+        assertThat(page.select("section").first().text())
+                .contains("Last test, 2026-05-05: does not join the line and is not judged: leak added back");
+        assertThat(page("/").select("#machines tbody td").get(1).text())
+                .isEqualTo("does not join the line: leak added back");
+    }
+
+    @Test
+    void showsARestatedResultBesideTheRecordedOne() {
+        Compressor compressor = plant.compressor(plant.site());
+        Instrument gauge = plant.gauge("G-1");
+        plant.plan(compressor).with(gauge).record();
+        String recorded = page("/compressors/" + compressor.id())
+                .select("#flows td")
+                .first()
+                .text();
+        plant.restate(gauge, LocalDate.parse("2026-03-01"), "K-7");
+
+        String restated = page("/compressors/" + compressor.id())
+                .select("#flows td")
+                .first()
+                .text();
+
+        assertThat(recorded).matches("[\\d.]+");
+        assertThat(restated)
+                .matches("[\\d.]+ restated, " + recorded + " as recorded")
+                .doesNotStartWith(recorded);
+    }
+
+    @Test
+    void hasAShortWordForEveryFinding() {
+        for (FindingCode code : FindingCode.values()) {
+            assertThat(words.label("history.finding", code)).hasSizeBetween(1, 30);
+        }
+    }
+
+    @Test
+    void leadsToThePlanOfATest() {
+        var site = plant.site();
+        long inService = plant.compressor(site).id();
+        long retired = plant.compressor(site, "C-0", false).id();
+
+        assertThat(page("/compressors/" + inService)
+                        .select("a[href=/compressors/" + inService + "/plan]")
+                        .text())
+                .isEqualTo("Plan a test");
+        assertThat(page("/compressors/" + retired).select("a[href$=/plan]")).isEmpty();
     }
 
     @Test
