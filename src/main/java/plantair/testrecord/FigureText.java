@@ -41,7 +41,7 @@ public record FigureText(UnitSet units, QuantityFormat format) {
             case GAUGE_PRESSURE -> format.gauge(new GaugePressure(si));
             case ABSOLUTE_PRESSURE -> barometer(new AbsolutePressure(si));
             case PRESSURE_DIFFERENCE -> format.difference(new PressureDifference(si));
-            case VESSEL_VOLUME -> format.workingVessel(new VesselVolume(si));
+            case VESSEL_VOLUME -> format.vessel(new VesselVolume(si));
             case FREE_AIR_VOLUME -> format.freeAir(new FreeAirVolume(si));
             case FLOW -> format.flow(new FlowRate(si));
             case TEMPERATURE -> format.temperature(new Temperature(si));
@@ -58,11 +58,12 @@ public record FigureText(UnitSet units, QuantityFormat format) {
         };
     }
 
-    /** As in the working: temperatures in kelvin, times in the unit of the flow. */
+    /** As in the working: temperatures in kelvin, volumes and times in the units of the flow. */
     public String working(Figure figure) {
         return switch (figure.kind()) {
             case TEMPERATURE ->
                 Rounded.significant(new Temperature(figure.si()).in(TemperatureUnit.KELVIN), RATIO_DIGITS) + " K";
+            case VESSEL_VOLUME -> format.workingVessel(new VesselVolume(figure.si()));
             case ELAPSED -> format.workingTime(new Elapsed(figure.si()));
             case ABSOLUTE_PRESSURE -> format.absolute(new AbsolutePressure(figure.si()));
             default -> of(figure);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.instrument.AsFound;
 import plantair.instrument.Calibration;
 import plantair.instrument.Calibrations;
 import plantair.instrument.InstrumentKind;
@@ -55,10 +56,16 @@ public class Restatements {
         return !day.isBefore(since) && day.isBefore(until);
     }
 
+    /** What a calibration takes off the readings of the tests it touches; nothing where it is no gauge's. */
+    public static List<AsFound> errors(Calibration calibration) {
+        return calibration.instrument().facts().kind() == InstrumentKind.GAUGE ? calibration.points() : List.of();
+    }
+
     /** Signs a restatement and computes the results of the tests it touches anew. */
     @Transactional
     public void sign(Calibration calibration, String note, String by) {
-        if (signed.findByCalibrationId(calibration.id()).isEmpty()) {
+        if (!errors(calibration).isEmpty()
+                && signed.findByCalibrationId(calibration.id()).isEmpty()) {
             signed.saveAndFlush(new GaugeRestatement(calibration.id(), clock.instant(), by, note));
             touchedBy(calibration).forEach(projection::renew);
         }

@@ -1,5 +1,6 @@
 package plantair.testing;
 
+import jakarta.servlet.http.Cookie;
 import java.io.UnsupportedEncodingException;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -39,8 +40,11 @@ public record SentForm(String address, Map<String, String> fields) {
     }
 
     /** A page asked for. */
-    public static Answer get(MockMvcTester site, String address) {
-        return new Answer(site.get().uri(address).exchange().getResponse());
+    public static Answer get(MockMvcTester site, String address, Cookie... cookies) {
+        var request = site.get().uri(address);
+        return new Answer((cookies.length == 0 ? request : request.cookie(cookies))
+                .exchange()
+                .getResponse());
     }
 
     /** What came back. */

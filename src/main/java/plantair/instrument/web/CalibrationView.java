@@ -15,6 +15,7 @@ import plantair.instrument.Calibration;
  * @param laboratory who did it
  * @param traceability to which standard it leads, may be empty
  * @param found one line a point
+ * @param foundErrors whether a point is wrong
  * @param leftInOrder whether it left in order
  * @param note free text, may be empty
  * @param by who recorded it
@@ -30,6 +31,7 @@ record CalibrationView(
         String laboratory,
         String traceability,
         List<String> found,
+        boolean foundErrors,
         boolean leftInOrder,
         String note,
         String by,
@@ -59,6 +61,7 @@ record CalibrationView(
                 certificate.laboratory(),
                 certificate.traceability(),
                 calibration.points().stream().map(words::found).toList(),
+                calibration.foundErrors(),
                 certificate.leftInOrder(),
                 certificate.note(),
                 calibration.recordedBy(),

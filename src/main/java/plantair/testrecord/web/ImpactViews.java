@@ -13,6 +13,7 @@ import plantair.quantity.FlowRate;
 import plantair.testrecord.GaugeRestatement;
 import plantair.testrecord.GaugeRestatements;
 import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.Restatements;
 import plantair.testrecord.ResultProjection;
 import plantair.web.UnitSet;
 
@@ -61,7 +62,7 @@ class ImpactViews {
                 calibration.instrument().facts().tag(),
                 calibration.certificate().certificateNumber(),
                 calibration.doneOn().toString(),
-                !calibration.points().isEmpty(),
+                !Restatements.errors(calibration).isEmpty(),
                 signature.map(GaugeRestatement::restatedBy).orElse(null),
                 signature.map(found -> found.restatedAt().toString()).orElse(""),
                 signature.map(GaugeRestatement::note).orElse(""));
@@ -74,7 +75,7 @@ class ImpactViews {
 
     private Row row(PumpUpTest test, Calibration calibration, ResultWords words) {
         PumpUpResult recorded = projection.asIf(test, List.of());
-        PumpUpResult restated = projection.asIf(test, calibration.points());
+        PumpUpResult restated = projection.asIf(test, Restatements.errors(calibration));
         return new Row(
                 test.id(),
                 test.performedAt().atZone(test.zone()).toLocalDate().toString(),

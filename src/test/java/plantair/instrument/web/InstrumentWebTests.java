@@ -160,7 +160,7 @@ abstract class InstrumentWebTests {
         var page = SentForm.get(site, "/instruments/1");
         assertThat(page.text())
                 .contains("● in date", "Due 2027-03-01", "175 psi: reads 4 psi high", "100 psi: reads 1.5 psi low");
-        assertThat(page.page().select("a[href=/instruments/1/impact]")).hasSize(1);
+        assertThat(page.page().select("a[href=/calibrations/1/impact]")).hasSize(1);
         assertThat(SentForm.get(site, "/instruments").text()).contains("● in date 2027-03-01");
     }
 
@@ -174,7 +174,7 @@ abstract class InstrumentWebTests {
 
         var page = SentForm.get(site, "/instruments/1");
         assertThat(page.text()).contains("175 psi: right", "100 psi: right");
-        assertThat(page.page().select("a[href=/instruments/1/impact]")).isEmpty();
+        assertThat(page.page().select("a[href=/calibrations/1/impact]")).isEmpty();
     }
 
     @ParameterizedTest
