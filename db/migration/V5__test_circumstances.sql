@@ -58,6 +58,15 @@ create table gauge_restatement (
     constraint fk_gauge_restatement_calibration foreign key (calibration_id) references calibration (id)
 );
 
+create table gauge_restatement_test (
+    restatement_id bigint not null,
+    test_id        bigint not null,
+    constraint pk_gauge_restatement_test primary key (restatement_id, test_id),
+    constraint fk_gauge_restatement_test foreign key (restatement_id) references gauge_restatement (id),
+    constraint fk_gauge_restatement_test_test foreign key (test_id) references pump_up_test (id)
+);
+create index ix_gauge_restatement_test on gauge_restatement_test (test_id);
+
 -- The projection is filled again at the next start.
 delete from pump_up_result;
 alter table pump_up_result add column joins_trend boolean not null;

@@ -3,7 +3,6 @@ package plantair.testrecord;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.instrument.AsFound;
@@ -66,24 +65,14 @@ public class Restatements {
     public void sign(Calibration calibration, String note, String by) {
         if (!errors(calibration).isEmpty()
                 && signed.findByCalibrationId(calibration.id()).isEmpty()) {
-            signed.saveAndFlush(new GaugeRestatement(calibration.id(), clock.instant(), by, note));
-            touchedBy(calibration).forEach(projection::renew);
+            List<PumpUpTest> touched = touchedBy(calibration);
+            List<Long> ids = touched.stream().map(PumpUpTest::id).toList();
+            signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
+            touched.forEach(projection::renew);
         }
     }
 
-    static LocalDate day(PumpUpTest test) {
+    private static LocalDate day(PumpUpTest test) {
         return test.performedAt().atZone(test.zone()).toLocalDate();
-    }
-
-    /** The signed calibration that restates a test; empty when its gauge was not found wrong. */
-    static Optional<Calibration> of(PumpUpTest test, Calibrations calibrations, GaugeRestatements signed) {
-        return test.instruments().stream()
-                .filter(copy -> copy.kind() == InstrumentKind.GAUGE)
-                .findFirst()
-                .flatMap(gauge -> calibrations.findCurrent(List.of(gauge.instrumentId())).stream()
-                        .filter(calibration -> day(test).isBefore(calibration.doneOn()))
-                        .findFirst())
-                .filter(calibration ->
-                        signed.findByCalibrationId(calibration.id()).isPresent());
     }
 }

@@ -158,7 +158,7 @@ public class ResultProjection {
     }
 
     private Optional<Calibration> restatement(PumpUpTest test) {
-        return Restatements.of(test, calibrations, restatements);
+        return restatements.findLatestOf(test.id()).flatMap(signed -> calibrations.findById(signed.calibrationId()));
     }
 
     private static List<AsFound> errors(Optional<Calibration> restatement) {

@@ -36,6 +36,7 @@ final class SampleReadings {
     private @Nullable ShaftSpeed speed;
     private @Nullable ShaftSpeed ratedSpeed;
     private @Nullable GaugePressure allowable;
+    private @Nullable LearnedFactor learned;
     private Instruments instruments = Instruments.UNNAMED;
     private @Nullable StaticHold hold;
     private MachineData machine = MachineData.UNKNOWN;
@@ -205,6 +206,11 @@ final class SampleReadings {
         return this;
     }
 
+    SampleReadings learned(LearnedFactor factor) {
+        learned = factor;
+        return this;
+    }
+
     SampleReadings machine(MachineData known) {
         machine = known;
         return this;
@@ -222,7 +228,7 @@ final class SampleReadings {
                 ratedSpeed,
                 ratings,
                 allowable,
-                new Circumstances(instruments, hold, machine));
+                new Circumstances(instruments, hold, machine, learned));
     }
 
     /** The result with the compressibility of air. */

@@ -1,5 +1,7 @@
 package plantair.testrecord.web;
 
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -64,7 +66,13 @@ class ImpactViews {
                 calibration.doneOn().toString(),
                 !Restatements.errors(calibration).isEmpty(),
                 signature.map(GaugeRestatement::restatedBy).orElse(null),
-                signature.map(found -> found.restatedAt().toString()).orElse(""),
+                signature
+                        .map(found -> found.restatedAt()
+                                        .atZone(ZoneOffset.UTC)
+                                        .toLocalDateTime()
+                                        .truncatedTo(ChronoUnit.MINUTES)
+                                + " UTC")
+                        .orElse(""),
                 signature.map(GaugeRestatement::note).orElse(""));
     }
 
