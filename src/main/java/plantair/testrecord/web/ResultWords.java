@@ -70,11 +70,7 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
     }
 
     private String verdictNote(NameplateVerdict verdict) {
-        return say(
-                "test.verdict.note",
-                format().percent(verdict.probability()),
-                format().percent(verdict.tolerance()),
-                format().percent(verdict.settledBy()));
+        return say("test.verdict.note", format().percent(verdict.probability()), format().percent(verdict.tolerance()));
     }
 
     private String believable(PumpUpResult result) {

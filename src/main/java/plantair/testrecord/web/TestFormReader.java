@@ -66,6 +66,9 @@ class TestFormReader {
             errors.rejectValue("water.number", "test.drowned");
         }
         List<RunEntry> runs = runs(form, new RunReader(checks, errors));
+        if (runs.size() > TestForm.MOST_RUNS) {
+            errors.reject("test.tooManyRuns", new Object[] {TestForm.MOST_RUNS}, null);
+        }
         LocalDate day =
                 performedAt.orElse(clock.instant()).atZone(site.zoneId()).toLocalDate();
         List<InstrumentCopy> named = instruments.read(form, day, checks, errors);

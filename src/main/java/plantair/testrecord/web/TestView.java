@@ -104,5 +104,6 @@ record TestView(
             @Nullable Long supersededById,
             @Nullable String supersededReason,
             String confirmed,
-            String restated) {}
+            String restated,
+            boolean joinsTrend) {}
 }

@@ -102,7 +102,8 @@ class TestViews {
                 later.map(PumpUpTest::id).orElse(null),
                 later.map(PumpUpTest::reason).orElse(null),
                 test.confirmed(),
-                restated(test, stored, words));
+                restated(test, stored, words),
+                stored.joinsTrend());
     }
 
     private String restated(PumpUpTest test, StoredResult stored, ResultWords words) {

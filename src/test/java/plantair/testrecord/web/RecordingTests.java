@@ -168,6 +168,48 @@ abstract class RecordingTests {
     }
 
     @Test
+    void refusesMoreRunsThanATestHolds() {
+        MvcTestResult result = save(form -> {
+            for (int run = 0; run < 13; run++) {
+                form.run(run, "140.0", "172.0", "62.5");
+            }
+            return form;
+        });
+
+        assertThat(result).hasStatus(422);
+        assertThat(page(result).getElementById("errors").text()).contains("No more than 12 runs");
+        nothingIsSaved();
+    }
+
+    @Test
+    void learnsTheWarmingFactorFromSettledReadings() {
+        for (String month : new String[] {"01", "02", "03"}) {
+            assertThat(save(form -> settled(form).with("date", "2026-" + month + "-12")))
+                    .hasStatus(302);
+        }
+
+        assertThat(save(form -> form.with("airTemperature", "NOT_MEASURED"))).hasStatus(302);
+
+        Document page = page(mvc.get().uri("/tests/4").exchange());
+        assertThat(page.select("ul.findings").text()).contains("which this machine itself showed in 3 earlier tests");
+        assertThat(page.select("dl.working").text()).contains("Air not measured: q / F");
+    }
+
+    /** Settles from 172 to 168 psig at the temperature of the intake. */
+    private static TestFormParameters settled(TestFormParameters form) {
+        form.with("airTemperature", "SETTLED");
+        for (int run = 0; run < 3; run++) {
+            String path = "runs[" + run + "].";
+            form.reading(path + "startAir", "", "[degF]")
+                    .reading(path + "stopAir", "", "[degF]")
+                    .reading(path + "settledPressure", "168.0", "[psi]")
+                    .reading(path + "settledAir", "76", "[degF]")
+                    .reading(path + "settledWait", "10", "min");
+        }
+        return form;
+    }
+
+    @Test
     void refusesNotesThatAreTooLongAndKeepsThem() {
         MvcTestResult result = save(form -> form.with("notes", "x".repeat(10_000)));
 
