@@ -33,14 +33,14 @@ abstract class FreeSpeedStoryTests extends Story {
     void asksWhetherTheSpeedWasHeld() {
         var form = SentForm.get(site, "/compressors/1/tests/new");
 
-        assertThat(form.page().select("[name=speedHeld]")).hasSize(1);
+        assertThat(form.page().select("[name='checks.speedHeld']")).hasSize(1);
         assertThat(form.text()).contains("A variable-speed machine in automatic shows its control, not its wear.");
     }
 
     @Test
     void savesATestInAutomaticButKeepsItFromTheTrend() {
         TestPage open = record(pumpUp("2026-03-02", "60.2", "60.8", "60.5"));
-        TestPage no = record(pumpUp("2026-03-09", "60.2", "60.8", "60.5").with("speedHeld", "NO"));
+        TestPage no = record(pumpUp("2026-03-09", "60.2", "60.8", "60.5").with("checks.speedHeld", "NO"));
 
         for (TestPage page : new TestPage[] {open, no}) {
             assertThat(page.finding("speed was not held"))
@@ -57,7 +57,7 @@ abstract class FreeSpeedStoryTests extends Story {
         record(pumpUp("2026-03-02", "60.2", "60.8", "60.5"));
 
         TestPage page = record(pumpUp("2026-03-09", "60.2", "60.8", "60.5")
-                .with("speedHeld", "YES")
+                .with("checks.speedHeld", "YES")
                 .with("speed", "1770", "{rev}/min"));
 
         assertThat(page.text()).doesNotContain("speed was not held").contains("1770 rpm");

@@ -18,11 +18,11 @@ import plantair.testing.SentForm;
 abstract class LeakingValveStoryTests extends Story {
 
     private static final SentForm HELD = pumpUp("2026-03-02", "70.4", "70.4", "70.4")
-            .with("holdStart", "170", "[psi]")
-            .with("holdEnd", "160", "[psi]")
-            .with("holdWait", "141", "s");
-    private static final SentForm OUT_OF_THE_VOLUME = HELD.with("holdPlace", "TEST_VOLUME");
-    private static final SentForm CHECK_VALVE = HELD.with("holdPlace", "CHECK_VALVE");
+            .with("checks.holdStart", "170", "[psi]")
+            .with("checks.holdEnd", "160", "[psi]")
+            .with("checks.holdWait", "141", "s");
+    private static final SentForm OUT_OF_THE_VOLUME = HELD.with("checks.holdPlace", "TEST_VOLUME");
+    private static final SentForm CHECK_VALVE = HELD.with("checks.holdPlace", "CHECK_VALVE");
 
     @BeforeEach
     void machineWithABaseline() {
@@ -75,10 +75,10 @@ abstract class LeakingValveStoryTests extends Story {
 
     @Test
     void asksForAllOfAHoldOrNone() {
-        var answer = HELD.with("holdWait.number", "").post(site);
+        var answer = HELD.with("checks.holdWait.number", "").post(site);
 
         assertThat(answer.status()).isEqualTo(422);
-        assertThat(answer.error("holdStart")).contains("both pressures and the time");
+        assertThat(answer.error("checks.holdStart")).contains("both pressures and the time");
     }
 }
 

@@ -29,30 +29,33 @@ final class ChecksReader {
     }
 
     /** The checks; what cannot be read is rejected beside its field. */
-    TestChecks read(TestForm form, CompressorPlate plate) {
-        Optional<Entered> start = pressure("holdStart", form.getHoldStart());
-        Optional<Entered> end = pressure("holdEnd", form.getHoldEnd());
+    TestChecks read(ChecksForm form, CompressorPlate plate) {
+        Optional<Entered> start = pressure("checks.holdStart", form.getHoldStart());
+        Optional<Entered> end = pressure("checks.holdEnd", form.getHoldEnd());
         Optional<Entered> waited = possible(
-                "holdWait",
-                checks.positive("holdWait", checks.optional("holdWait", form.getHoldWait(), DurationUnit.class)));
+                "checks.holdWait",
+                checks.positive(
+                        "checks.holdWait", checks.optional("checks.holdWait", form.getHoldWait(), DurationUnit.class)));
         boolean some = start.isPresent() || end.isPresent() || waited.isPresent();
         if (some && !(start.isPresent() && end.isPresent() && waited.isPresent()) && !errors.hasErrors()) {
-            errors.rejectValue("holdStart.number", "test.holdIncomplete");
+            errors.rejectValue("checks.holdStart.number", "test.holdIncomplete");
         }
         return new TestChecks(
                 start.orElse(null),
                 end.orElse(null),
                 waited.orElse(null),
-                checks.optionalChoice("holdPlace", form.getHoldPlace(), StaticHold.Place.class)
+                checks.optionalChoice("checks.holdPlace", form.getHoldPlace(), StaticHold.Place.class)
                         .orElse(null),
-                yesOrNo("othersOff", form.getOthersOff()),
-                yesOrNo("speedHeld", form.getSpeedHeld()),
-                checks.positive("inputPower", checks.optional("inputPower", form.getInputPower(), PowerUnit.class))
+                yesOrNo("checks.othersOff", form.getOthersOff()),
+                yesOrNo("checks.speedHeld", form.getSpeedHeld()),
+                checks.positive(
+                                "checks.inputPower",
+                                checks.optional("checks.inputPower", form.getInputPower(), PowerUnit.class))
                         .orElse(null),
-                fixed("voltage", form.getVoltage(), FixedUnit.VOLT),
-                fixed("motorCurrent", form.getMotorCurrent(), FixedUnit.AMPERE),
-                percent("powerFactor", form.getPowerFactor()),
-                percent("motorEfficiency", form.getMotorEfficiency()),
+                fixed("checks.voltage", form.getVoltage(), FixedUnit.VOLT),
+                fixed("checks.motorCurrent", form.getMotorCurrent(), FixedUnit.AMPERE),
+                percent("checks.powerFactor", form.getPowerFactor()),
+                percent("checks.motorEfficiency", form.getMotorEfficiency()),
                 plate.motorPower(),
                 plate.motorPhases(),
                 plate.displacement(),

@@ -9,9 +9,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.VolumePart;
-import plantair.quantity.DurationUnit;
 import plantair.quantity.FixedUnit;
-import plantair.quantity.PowerUnit;
 import plantair.testrecord.InstrumentCopy;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.TestChecks;
@@ -47,17 +45,7 @@ public final class TestForm {
     private String thermometer = "";
     private String barometerUsed = "";
     private String overrideReason = "";
-    private String holdPlace = "";
-    private String othersOff = "";
-    private String speedHeld = "";
-    private EnteredField holdStart = new EnteredField();
-    private EnteredField holdEnd = new EnteredField();
-    private EnteredField holdWait = new EnteredField();
-    private EnteredField inputPower = new EnteredField();
-    private EnteredField voltage = new EnteredField();
-    private EnteredField motorCurrent = new EnteredField();
-    private EnteredField powerFactor = new EnteredField();
-    private EnteredField motorEfficiency = new EnteredField();
+    private ChecksForm checks = new ChecksForm();
     private List<String> receivers = new ArrayList<>();
     private List<String> pipes = new ArrayList<>();
     private List<RunForm> runs = new ArrayList<>();
@@ -93,7 +81,7 @@ public final class TestForm {
         form.barometer = EnteredField.of(test.conditions().barometer(), units.barometer());
         form.water = EnteredField.of(test.conditions().water(), units.vessel());
         form.speed = EnteredField.of(test.conditions().speed(), FixedUnit.RPM);
-        form.checks(test.checks(), units);
+        form.checks = ChecksForm.of(test.checks(), units);
         form.name(test.instruments());
         form.overrideReason = text(test.overrideReason());
         form.notes = test.notes();
@@ -109,25 +97,7 @@ public final class TestForm {
         intakeHumidity = EnteredField.blank(FixedUnit.PERCENT);
         water = EnteredField.blank(units.vessel());
         speed = EnteredField.blank(FixedUnit.RPM);
-        checks(TestChecks.NONE, units);
-    }
-
-    private void checks(TestChecks checks, UnitSet units) {
-        holdStart = EnteredField.of(checks.holdStart(), units.pressure());
-        holdEnd = EnteredField.of(checks.holdEnd(), units.pressure());
-        holdWait = EnteredField.of(checks.holdWait(), DurationUnit.MINUTE);
-        holdPlace = checks.holdPlace() == null ? "" : checks.holdPlace().name();
-        othersOff = answer(checks.othersOff());
-        speedHeld = answer(checks.speedHeld());
-        inputPower = EnteredField.of(checks.inputPower(), PowerUnit.KW);
-        voltage = EnteredField.of(checks.voltage(), FixedUnit.VOLT);
-        motorCurrent = EnteredField.of(checks.motorCurrent(), FixedUnit.AMPERE);
-        powerFactor = EnteredField.of(checks.powerFactor(), FixedUnit.PERCENT);
-        motorEfficiency = EnteredField.of(checks.motorEfficiency(), FixedUnit.PERCENT);
-    }
-
-    private static String answer(@Nullable Boolean yes) {
-        return yes == null ? "" : (yes ? ChecksReader.Answer.YES : ChecksReader.Answer.NO).name();
+        checks = ChecksForm.of(TestChecks.NONE, units);
     }
 
     /** Names the instruments of an earlier test again. */
@@ -318,59 +288,7 @@ public final class TestForm {
         this.overrideReason = text(overrideReason);
     }
 
-    public String getHoldPlace() {
-        return holdPlace;
-    }
-
-    public void setHoldPlace(@Nullable String holdPlace) {
-        this.holdPlace = text(holdPlace);
-    }
-
-    public String getOthersOff() {
-        return othersOff;
-    }
-
-    public void setOthersOff(@Nullable String othersOff) {
-        this.othersOff = text(othersOff);
-    }
-
-    public String getSpeedHeld() {
-        return speedHeld;
-    }
-
-    public void setSpeedHeld(@Nullable String speedHeld) {
-        this.speedHeld = text(speedHeld);
-    }
-
-    public EnteredField getHoldStart() {
-        return holdStart;
-    }
-
-    public EnteredField getHoldEnd() {
-        return holdEnd;
-    }
-
-    public EnteredField getHoldWait() {
-        return holdWait;
-    }
-
-    public EnteredField getInputPower() {
-        return inputPower;
-    }
-
-    public EnteredField getVoltage() {
-        return voltage;
-    }
-
-    public EnteredField getMotorCurrent() {
-        return motorCurrent;
-    }
-
-    public EnteredField getPowerFactor() {
-        return powerFactor;
-    }
-
-    public EnteredField getMotorEfficiency() {
-        return motorEfficiency;
+    public ChecksForm getChecks() {
+        return checks;
     }
 }

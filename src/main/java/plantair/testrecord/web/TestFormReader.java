@@ -73,8 +73,8 @@ class TestFormReader {
                 performedAt.orElse(clock.instant()).atZone(site.zoneId()).toLocalDate();
         List<InstrumentCopy> named = instruments.read(form, day, checks, errors);
         Optional<String> override = checks.text("overrideReason", form.getOverrideReason(), 1000, false);
-        TestChecks around =
-                new ChecksReader(checks, errors).read(form, compressor.facts().plate());
+        TestChecks around = new ChecksReader(checks, errors)
+                .read(form.getChecks(), compressor.facts().plate());
         if (errors.hasErrors()) {
             return Optional.empty();
         }
