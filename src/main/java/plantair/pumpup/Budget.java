@@ -46,35 +46,33 @@ final class Budget {
         this.model = new FlowModel(compressibility, at);
     }
 
+    /** The budget at the mean of some runs. */
+    static Budget at(PumpUpReadings readings, List<RunResult> runs, Compressibility compressibility) {
+        return new Budget(readings, runs, compressibility);
+    }
+
     /**
-     * The budget of the mean of the runs.
+     * The uncertainty of the mean of the runs.
      *
      * @param scatter standard deviation of the runs over their mean
      * @param leakPart leak that was added back, as a part of the flow
      */
-    static Uncertainty of(
-            PumpUpReadings readings,
-            List<RunResult> runs,
-            Compressibility compressibility,
-            double scatter,
-            double leakPart) {
-        var budget = new Budget(readings, runs, compressibility);
-        if (budget.model.flow() > 0) {
-            budget.volume();
-            budget.gauge();
-            budget.air();
-            budget.intake();
-            budget.runToRun(scatter);
-            budget.add(Source.LEAK, budget.leakU() * leakPart, null);
-            budget.add(Source.OPERATION, OPERATION_U, null);
+    Uncertainty ofMean(double scatter, double leakPart) {
+        if (model.flow() > 0) {
+            volume();
+            gauge();
+            air();
+            intake();
+            runToRun(scatter);
+            add(Source.LEAK, leakU() * leakPart, null);
+            add(Source.OPERATION, OPERATION_U, null);
         }
-        return new Uncertainty(budget.components);
+        return new Uncertainty(components);
     }
 
     /** Relative standard uncertainty of one run against its neighbours: reading, clock and thermometer. */
-    static double ofRun(PumpUpReadings readings, RunResult run, Compressibility compressibility) {
-        var budget = new Budget(readings, List.of(run), compressibility);
-        return budget.model.flow() > 0 ? budget.perRun() : 1;
+    double ofRun() {
+        return model.flow() > 0 ? perRun() : 1;
     }
 
     private void add(Source source, double relative, @Nullable SharedWith sharedWith) {

@@ -1,5 +1,6 @@
 package plantair.pumpup;
 
+import java.util.Arrays;
 import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Elapsed;
 import plantair.quantity.GaugePressure;
@@ -38,6 +39,9 @@ final class FlowModel {
     private final double[] at;
     private final double flow;
 
+    /** Sensitivities once they were asked for; not a number before. */
+    private final double[] known = new double[Input.values().length];
+
     /** @param at the inputs at which the sensitivities are wanted, in the order of {@link Input} */
     FlowModel(Compressibility compressibility, double[] at) {
         this.compressibility = compressibility;
@@ -47,6 +51,7 @@ final class FlowModel {
         // dry or wet air cannot become drier or wetter; a difference needs room on both sides
         this.at[humidity] = Math.min(1 - room, Math.max(room, at[humidity]));
         this.flow = flow(this.at);
+        Arrays.fill(known, Double.NaN);
     }
 
     /** The flow at the inputs, m³/s. */
@@ -55,37 +60,30 @@ final class FlowModel {
     }
 
     /**
-     * Relative change of the flow for a change of some inputs together, each by its weight: ∂ln q/∂x.
+     * Relative change of the flow for a change of some inputs together, each by its weight: Σ w ∂ln q/∂x.
      *
-     * @param weights change of each input for a unit change of x
+     * @param weights change of each input for a unit change
      */
     double sensitivity(double[] weights) {
-        double step = step(weights);
-        double[] up = at.clone();
-        double[] down = at.clone();
-        for (int i = 0; i < at.length; i++) {
-            up[i] += weights[i] * step;
-            down[i] -= weights[i] * step;
-        }
-        return (flow(up) - flow(down)) / (2 * step * flow);
-    }
-
-    /** Relative change of the flow for a change of one input. */
-    double sensitivity(Input input) {
-        double[] weights = new double[at.length];
-        weights[input.ordinal()] = 1;
-        return sensitivity(weights);
-    }
-
-    private static double step(double[] weights) {
-        double step = Double.MAX_VALUE;
+        double sum = 0;
         for (Input input : Input.values()) {
-            double weight = Math.abs(weights[input.ordinal()]);
-            if (weight > 0) {
-                step = Math.min(step, input.step / weight);
-            }
+            double weight = weights[input.ordinal()];
+            sum += weight == 0 ? 0 : weight * sensitivity(input);
         }
-        return step;
+        return sum;
+    }
+
+    /** Relative change of the flow for a change of one input: ∂ln q/∂x. */
+    double sensitivity(Input input) {
+        int i = input.ordinal();
+        if (Double.isNaN(known[i])) {
+            double[] x = at.clone();
+            x[i] = at[i] + input.step;
+            double up = flow(x);
+            x[i] = at[i] - input.step;
+            known[i] = (up - flow(x)) / (2 * input.step * flow);
+        }
+        return known[i];
     }
 
     private double flow(double[] x) {

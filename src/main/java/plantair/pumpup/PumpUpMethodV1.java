@@ -47,7 +47,8 @@ final class PumpUpMethodV1 implements PumpUpMethod {
         List<RunResult> runs = IntStream.range(0, readings.runs().size())
                 .mapToObj(i -> run(i + 1, readings.runs().get(i), readings, added))
                 .toList();
-        RunAgreement agreement = RunAgreement.of(readings, runs, compressibility);
+        Budget budget = Budget.at(readings, runs, compressibility);
+        RunAgreement agreement = RunAgreement.of(runs, budget.ofRun());
         FlowRate freeAir = agreement.averaged() ? new FlowRate(agreement.mean()) : null;
         Double speedRatio = speedRatio(readings);
         FlowRate atRatedSpeed = freeAir == null || speedRatio == null ? null : times(freeAir, speedRatio);
@@ -55,7 +56,7 @@ final class PumpUpMethodV1 implements PumpUpMethod {
         RatingComparison rating =
                 comparable == null ? null : rating(readings, mid, comparable).orElse(null);
         double leakPart = agreement.mean() > 0 ? added.cubicMetresPerSecond() / agreement.mean() : 0;
-        Uncertainty uncertainty = Budget.of(readings, runs, compressibility, agreement.relativeScatter(), leakPart);
+        Uncertainty uncertainty = budget.ofMean(agreement.relativeScatter(), leakPart);
         var result = new PumpUpResult(
                 VERSION,
                 readings.airTemperature(),

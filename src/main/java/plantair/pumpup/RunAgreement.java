@@ -1,7 +1,6 @@
 package plantair.pumpup;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import plantair.statistics.Repeats;
 import plantair.statistics.RunDrift;
 
@@ -22,7 +21,8 @@ record RunAgreement(double mean, double relativeScatter, double spread, double d
 
     private static final double STEADY_PART = 0.6;
 
-    static RunAgreement of(PumpUpReadings readings, List<RunResult> runs, Compressibility compressibility) {
+    /** @param runU relative standard uncertainty of one run against its neighbours, above zero */
+    static RunAgreement of(List<RunResult> runs, double runU) {
         double[] flows = runs.stream()
                 .mapToDouble(run -> run.freeAir().cubicMetresPerSecond())
                 .toArray();
@@ -30,11 +30,7 @@ record RunAgreement(double mean, double relativeScatter, double spread, double d
         if (!delivered) {
             return new RunAgreement(0, 0, 0, 0, false);
         }
-        double u = IntStream.range(0, flows.length)
-                .mapToDouble(i -> Budget.ofRun(readings, runs.get(i), compressibility))
-                .max()
-                .orElseThrow();
-        double drift = flows.length < 3 || !isSteady(flows) ? 0 : RunDrift.score(flows, u);
+        double drift = flows.length < 3 || !isSteady(flows) ? 0 : RunDrift.score(flows, runU);
         Repeats repeats = Repeats.of(flows);
         return new RunAgreement(
                 repeats.mean(), repeats.standardDeviation() / repeats.mean(), repeats.relativeSpread(), drift, true);
