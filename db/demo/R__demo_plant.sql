@@ -101,12 +101,12 @@ insert into calibration_point (calibration_id, position, reading, error)
 select (select id from calibration where submission = '189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3'), 1, '100 [psi]', '-0.4 [psi]' from demo_start;
 insert into calibration_point (calibration_id, position, reading, error)
 select (select id from calibration where submission = '189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3'), 2, '150 [psi]', '-0.6 [psi]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('08d00922-7468-38ee-bbae-46676546e8db' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-02-07 14:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.15 [in_i''Hg]', '48 [degF]', '76 %', 'MEASURED', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2020-02-07 14:32:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('08d00922-7468-38ee-bbae-46676546e8db' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-02-07 14:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.15 [in_i''Hg]', '48 [degF]', '76 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2020-02-07 14:32:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -121,10 +121,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 2, '85.0 [psi]', '120.0 [psi]', '82.7 s', '54 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 3, '85.0 [psi]', '120.0 [psi]', '82.3 s', '50 [degF]', '77 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('587169ac-e47b-3026-93d4-489e04da235d' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2020-02-07 19:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '828 hPa', '7.1 Cel', '29 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2020-02-07 20:52:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '08d00922-7468-38ee-bbae-46676546e8db'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('587169ac-e47b-3026-93d4-489e04da235d' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2020-02-07 19:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '828 hPa', '7.1 Cel', '29 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2020-02-07 20:52:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -137,10 +139,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 1, '5.00 bar', '8.00 bar', '104.4 s', '7.6 Cel', '7.65 bar', '8.4 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '587169ac-e47b-3026-93d4-489e04da235d'), 2, '5.00 bar', '8.00 bar', '104.5 s', '10.2 Cel', '7.65 bar', '9.5 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('38765246-dd05-33e4-8659-d123e7991376' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-02-10 17:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.99 [in_i''Hg]', '52 [degF]', '60 %', 'MEASURED', 'Took the temperature twice, same.', '', 'PU-1', timestamp with time zone '2020-02-10 17:56:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('38765246-dd05-33e4-8659-d123e7991376' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-02-10 17:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.99 [in_i''Hg]', '52 [degF]', '60 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Took the temperature twice, same.', '', 'PU-1', timestamp with time zone '2020-02-10 17:56:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -153,10 +155,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 2, '80 [psi]', '115 [psi]', '1:36.0 m:ss', '58 [degF]', '77 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 3, '80 [psi]', '115 [psi]', '1:35.7 m:ss', '60 [degF]', '79 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('95f34fe5-3e2e-3fd4-a2e1-46af65639102' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-02-13 18:00:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '48 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2020-02-13 19:46:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '95f34fe5-3e2e-3fd4-a2e1-46af65639102'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('95f34fe5-3e2e-3fd4-a2e1-46af65639102' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-02-13 18:00:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '48 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2020-02-13 19:46:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '95f34fe5-3e2e-3fd4-a2e1-46af65639102'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '95f34fe5-3e2e-3fd4-a2e1-46af65639102'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -167,10 +171,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '95f34fe5-3e2e-3fd4-a2e1-46af65639102'), 2, '85 [psi]', '120 [psi]', '61.4 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '95f34fe5-3e2e-3fd4-a2e1-46af65639102'), 3, '85 [psi]', '119 [psi]', '59.3 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('0113eb50-f27b-38c4-b5f9-4d63f0eff6a8' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-02-21 14:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.58 [in_i''Hg]', '52 [degF]', '73 %', 'MEASURED', '878 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2020-02-21 15:12:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0113eb50-f27b-38c4-b5f9-4d63f0eff6a8' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-02-21 14:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.58 [in_i''Hg]', '52 [degF]', '73 %', 'MEASURED', '878 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-02-21 15:12:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -181,10 +185,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 1, '90 [psi]', '150 [psi]', '1:07.5 m:ss', '56 [degF]', '89 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 2, '90 [psi]', '150 [psi]', '1:08.0 m:ss', '58 [degF]', '91 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('d3879d73-62fe-3c9f-9802-4e9f6a1604ca' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-08-12 19:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '89 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2020-08-12 20:20:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'd3879d73-62fe-3c9f-9802-4e9f6a1604ca'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('d3879d73-62fe-3c9f-9802-4e9f6a1604ca' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-08-12 19:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '89 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2020-08-12 20:20:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'd3879d73-62fe-3c9f-9802-4e9f6a1604ca'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'd3879d73-62fe-3c9f-9802-4e9f6a1604ca'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -193,10 +199,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'd3879d73-62fe-3c9f-9802-4e9f6a1604ca'), 1, '85 [psi]', '120 [psi]', '60.8 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'd3879d73-62fe-3c9f-9802-4e9f6a1604ca'), 2, '85 [psi]', '120 [psi]', '61.0 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4098df6e-2a1e-38bf-b984-f64e7bb3ea0f' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2020-08-14 18:05:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '833 hPa', '26.9 Cel', '44 %', 'SETTLED', 'Waited 12 min each time, needle still.', '', 'PU-1', timestamp with time zone '2020-08-14 19:36:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4098df6e-2a1e-38bf-b984-f64e7bb3ea0f' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2020-08-14 18:05:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '833 hPa', '26.9 Cel', '44 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Waited 12 min each time, needle still.', '', 'PU-1', timestamp with time zone '2020-08-14 19:36:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -209,12 +215,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 1, '5.00 bar', '8.00 bar', '105.1 s', '29.1 Cel', '7.60 bar', '29.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '4098df6e-2a1e-38bf-b984-f64e7bb3ea0f'), 2, '5.00 bar', '8.00 bar', '106.2 s', '29.5 Cel', '7.65 bar', '29.6 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('76c83a75-54d3-3934-9158-1bf61da903a2' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-08-17 15:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.09 [in_i''Hg]', '74 [degF]', '56 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2020-08-17 16:51:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('76c83a75-54d3-3934-9158-1bf61da903a2' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-08-17 15:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.09 [in_i''Hg]', '74 [degF]', '56 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-08-17 16:51:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -227,10 +233,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 1, '85.0 [psi]', '120.0 [psi]', '83.7 s', '79 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 2, '85.0 [psi]', '119.5 [psi]', '82.6 s', '80 [degF]', '106 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('0b6a4edc-f96a-38f7-84ba-dda5c0204fe8' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-08-17 15:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.98 [in_i''Hg]', '72 [degF]', '95 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2020-08-17 17:22:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '76c83a75-54d3-3934-9158-1bf61da903a2'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0b6a4edc-f96a-38f7-84ba-dda5c0204fe8' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-08-17 15:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.98 [in_i''Hg]', '72 [degF]', '95 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2020-08-17 17:22:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -241,10 +249,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 1, '80 [psi]', '115 [psi]', '1:34.9 m:ss', '80 [degF]', '100 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 2, '80 [psi]', '115 [psi]', '1:38.4 m:ss', '80 [degF]', '99 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('a09ccdfc-57a1-3a24-9f27-d3a95626aed4' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-08-21 15:00:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.84 [in_i''Hg]', '71 [degF]', '59 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2020-08-21 15:30:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'a09ccdfc-57a1-3a24-9f27-d3a95626aed4'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('a09ccdfc-57a1-3a24-9f27-d3a95626aed4' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-08-21 15:00:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.84 [in_i''Hg]', '71 [degF]', '59 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-08-21 15:30:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'a09ccdfc-57a1-3a24-9f27-d3a95626aed4'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'a09ccdfc-57a1-3a24-9f27-d3a95626aed4'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -257,10 +267,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'a09ccdfc-57a1-3a24-9f27-d3a95626aed4'), 2, '90 [psi]', '150 [psi]', '1:07.9 m:ss', '77 [degF]', '110 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'a09ccdfc-57a1-3a24-9f27-d3a95626aed4'), 3, '90 [psi]', '150 [psi]', '1:07.8 m:ss', '79 [degF]', '111 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('06e12fa1-7470-33fe-a602-fad48de3a6e0' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-11-04 17:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.10 [in_i''Hg]', '63 [degF]', '58 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2020-11-04 18:09:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'a09ccdfc-57a1-3a24-9f27-d3a95626aed4'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('06e12fa1-7470-33fe-a602-fad48de3a6e0' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2020-11-04 17:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.10 [in_i''Hg]', '63 [degF]', '58 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2020-11-04 18:09:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -273,12 +285,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 2, '80 [psi]', '115 [psi]', '1:35.0 m:ss', '69 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 3, '80 [psi]', '115 [psi]', '1:34.0 m:ss', '71 [degF]', '90 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4a0be73b-7e89-3908-9ea3-299499931d81' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-11-05 15:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.81 [in_i''Hg]', '63 [degF]', '87 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2020-11-05 17:17:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4a0be73b-7e89-3908-9ea3-299499931d81' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-11-05 15:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.81 [in_i''Hg]', '63 [degF]', '87 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-11-05 17:17:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -291,10 +305,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 1, '85.0 [psi]', '120.0 [psi]', '84.7 s', '71 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 2, '85.0 [psi]', '120.0 [psi]', '85.5 s', '69 [degF]', '94 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-11-09 19:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.71 [in_i''Hg]', '60 [degF]', '82 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2020-11-09 20:24:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '4a0be73b-7e89-3908-9ea3-299499931d81'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2020-11-09 19:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.71 [in_i''Hg]', '60 [degF]', '82 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-11-09 20:24:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -305,10 +321,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 1, '90 [psi]', '150 [psi]', '1:07.9 m:ss', '69 [degF]', '100 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 2, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '66 [degF]', '99 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-11-12 20:40:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '62 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2020-11-12 21:44:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'b95e20e4-c5ed-33c1-9ceb-a9f2f5f3a1a0'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-11-12 20:40:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '62 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2020-11-12 21:44:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -317,10 +335,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad'), 1, '85 [psi]', '120 [psi]', '60.0 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '4acffd3a-1af6-31a4-a27b-cc7f1f5d80ad'), 2, '85 [psi]', '120 [psi]', '60.4 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('dfa939eb-d198-3032-a9a3-9483849a8987' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2020-11-16 16:35:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '841 hPa', '14.3 Cel', '32 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2020-11-16 18:11:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('dfa939eb-d198-3032-a9a3-9483849a8987' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2020-11-16 16:35:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '841 hPa', '14.3 Cel', '32 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2020-11-16 18:11:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -333,10 +351,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 1, '5.00 bar', '8.00 bar', '103.1 s', '17.3 Cel', '7.60 bar', '17.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 2, '5.00 bar', '8.00 bar', '103.2 s', '18.2 Cel', '7.60 bar', '17.5 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-02-03 13:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '44 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2021-02-03 14:39:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-02-03 13:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '44 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2021-02-03 14:39:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -345,12 +363,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c'), 1, '85 [psi]', '120 [psi]', '61.9 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c'), 2, '85 [psi]', '120 [psi]', '61.1 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('74719ab1-d47e-38ad-bd50-c2ccc95429be' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-02-08 17:40:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.90 [in_i''Hg]', '50 [degF]', '77 %', 'MEASURED', 'Warm day, doors open.', '', 'PU-1', timestamp with time zone '2021-02-08 18:45:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('74719ab1-d47e-38ad-bd50-c2ccc95429be' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-02-08 17:40:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.90 [in_i''Hg]', '50 [degF]', '77 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Warm day, doors open.', '', 'PU-1', timestamp with time zone '2021-02-08 18:45:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -363,10 +381,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 1, '85.0 [psi]', '120.0 [psi]', '85.2 s', '56 [degF]', '81 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 2, '85.0 [psi]', '120.0 [psi]', '84.9 s', '56 [degF]', '83 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('214ba8f5-38b4-3dce-8b53-989a79347878' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-02-19 14:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.67 [in_i''Hg]', '54 [degF]', '63 %', 'MEASURED', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2021-02-19 16:35:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('214ba8f5-38b4-3dce-8b53-989a79347878' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-02-19 14:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.67 [in_i''Hg]', '54 [degF]', '63 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2021-02-19 16:35:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -377,10 +397,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 1, '80 [psi]', '115 [psi]', '1:35.7 m:ss', '60 [degF]', '80 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 2, '80 [psi]', '115 [psi]', '1:37.6 m:ss', '61 [degF]', '79 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('04073465-0bf4-30c1-9ff4-bf20e19ffe6a' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-02-19 18:30:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.87 [in_i''Hg]', '45 [degF]', '62 %', 'MEASURED', '878 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2021-02-19 20:07:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('04073465-0bf4-30c1-9ff4-bf20e19ffe6a' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-02-19 18:30:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.87 [in_i''Hg]', '45 [degF]', '62 %', 'MEASURED', '878 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2021-02-19 20:07:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -393,10 +415,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 2, '90 [psi]', '150 [psi]', '1:07.6 m:ss', '51 [degF]', '85 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 3, '90 [psi]', '150 [psi]', '1:07.7 m:ss', '51 [degF]', '84 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('79705cc8-f91d-31fa-9149-8b81cd5ee0b2' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-02-23 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '834 hPa', '12.1 Cel', '20 %', 'SETTLED', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2021-02-23 17:29:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '04073465-0bf4-30c1-9ff4-bf20e19ffe6a'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('79705cc8-f91d-31fa-9149-8b81cd5ee0b2' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-02-23 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '834 hPa', '12.1 Cel', '20 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2021-02-23 17:29:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -411,10 +435,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 2, '5.00 bar', '8.00 bar', '104.8 s', '15.4 Cel', '7.65 bar', '14.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '79705cc8-f91d-31fa-9149-8b81cd5ee0b2'), 3, '5.00 bar', '8.00 bar', '105.4 s', '13.1 Cel', '7.65 bar', '13.8 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('e9b81b3e-01d8-3873-84a8-b06d03dc3883' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-05-07 16:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '831 hPa', '23.2 Cel', '29 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2021-05-07 17:09:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('e9b81b3e-01d8-3873-84a8-b06d03dc3883' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-05-07 16:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '831 hPa', '23.2 Cel', '29 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2021-05-07 17:09:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -427,10 +451,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 1, '5.00 bar', '8.00 bar', '105.2 s', '24.8 Cel', '7.65 bar', '24.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'e9b81b3e-01d8-3873-84a8-b06d03dc3883'), 2, '5.00 bar', '8.00 bar', '104.0 s', '26.6 Cel', '7.60 bar', '26.3 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('eef2c5d9-4229-3002-81b0-cfa07b5fc192' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-05-07 16:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.72 [in_i''Hg]', '69 [degF]', '77 %', 'MEASURED', '871 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2021-05-07 18:26:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('eef2c5d9-4229-3002-81b0-cfa07b5fc192' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-05-07 16:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.72 [in_i''Hg]', '69 [degF]', '77 %', 'MEASURED', '871 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2021-05-07 18:26:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -443,10 +467,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 2, '90 [psi]', '150 [psi]', '1:08.5 m:ss', '81 [degF]', '112 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 3, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '77 [degF]', '110 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('08d6cf92-255a-33b6-9a98-098a7dc6959b' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-05-10 19:55:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '68 [degF]', 'NOT_MEASURED', 'Motor too hot to touch after.', '', 'PU-1', timestamp with time zone '2021-05-10 20:31:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '08d6cf92-255a-33b6-9a98-098a7dc6959b'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'eef2c5d9-4229-3002-81b0-cfa07b5fc192'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('08d6cf92-255a-33b6-9a98-098a7dc6959b' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-05-10 19:55:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '68 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Motor too hot to touch after.', '', 'PU-1', timestamp with time zone '2021-05-10 20:31:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '08d6cf92-255a-33b6-9a98-098a7dc6959b'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '08d6cf92-255a-33b6-9a98-098a7dc6959b'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -455,10 +481,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '08d6cf92-255a-33b6-9a98-098a7dc6959b'), 1, '85 [psi]', '120 [psi]', '60.6 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '08d6cf92-255a-33b6-9a98-098a7dc6959b'), 2, '85 [psi]', '120 [psi]', '60.5 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('859ba0bc-fd74-3ac0-9fea-112992ea7602' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-05-20 13:30:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.90 [in_i''Hg]', '72 [degF]', '68 %', 'MEASURED', 'Low. V-3 passes: heard it hiss behind when shut. New seat ordered.', '', 'PU-1', timestamp with time zone '2021-05-20 14:27:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '859ba0bc-fd74-3ac0-9fea-112992ea7602'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('859ba0bc-fd74-3ac0-9fea-112992ea7602' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-05-20 13:30:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.90 [in_i''Hg]', '72 [degF]', '68 %', 'MEASURED', '115 [psi]', '102 [psi]', '5 min', 'TEST_VOLUME', '10 [HP]', 3, 'MODULATING', 'Low. V-3 passes: heard it hiss behind when shut. New seat ordered.', '', 'PU-1', timestamp with time zone '2021-05-20 14:27:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '859ba0bc-fd74-3ac0-9fea-112992ea7602'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '859ba0bc-fd74-3ac0-9fea-112992ea7602'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -469,12 +495,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '859ba0bc-fd74-3ac0-9fea-112992ea7602'), 1, '80 [psi]', '115 [psi]', '1:52.9 m:ss', '75 [degF]', '93 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '859ba0bc-fd74-3ac0-9fea-112992ea7602'), 2, '80 [psi]', '115 [psi]', '1:53.1 m:ss', '74 [degF]', '92 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('f1b0c8dd-bb66-3f80-a0a2-641630a58225' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-05-24 15:15:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.79 [in_i''Hg]', '72 [degF]', '58 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2021-05-24 16:52:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '859ba0bc-fd74-3ac0-9fea-112992ea7602'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('f1b0c8dd-bb66-3f80-a0a2-641630a58225' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-05-24 15:15:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.79 [in_i''Hg]', '72 [degF]', '58 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2021-05-24 16:52:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -487,10 +515,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 1, '85.0 [psi]', '120.0 [psi]', '85.9 s', '76 [degF]', '102 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 2, '85.0 [psi]', '120.0 [psi]', '86.0 s', '78 [degF]', '104 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('2d744620-7d5b-3555-a932-d2423995c340' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-08-12 17:30:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.74 [in_i''Hg]', '79 [degF]', '80 %', 'MEASURED', 'V-3 has its new seat, shuts tight.', '', 'PU-1', timestamp with time zone '2021-08-12 18:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('2d744620-7d5b-3555-a932-d2423995c340' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-08-12 17:30:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.74 [in_i''Hg]', '79 [degF]', '80 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'V-3 has its new seat, shuts tight.', '', 'PU-1', timestamp with time zone '2021-08-12 18:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -503,12 +533,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 2, '80 [psi]', '115 [psi]', '1:37.3 m:ss', '88 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 3, '80 [psi]', '115 [psi]', '1:37.0 m:ss', '81 [degF]', '101 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-08-13 14:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.71 [in_i''Hg]', '77 [degF]', '66 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2021-08-13 15:33:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-08-13 14:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.71 [in_i''Hg]', '77 [degF]', '66 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2021-08-13 15:33:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -521,10 +553,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 1, '85.0 [psi]', '120.0 [psi]', '86.7 s', '80 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 2, '85.0 [psi]', '120.0 [psi]', '86.6 s', '80 [degF]', '106 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('a3a3787d-ff5b-3c1f-88df-2d97bcfe655a' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-08-16 14:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '25.2 Cel', '39 %', 'SETTLED', 'Coffee while it settles.', '', 'PU-1', timestamp with time zone '2021-08-16 15:00:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'c25ef6c8-2d37-37ea-b56c-6ff4ab6f8c43'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('a3a3787d-ff5b-3c1f-88df-2d97bcfe655a' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-08-16 14:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '25.2 Cel', '39 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Coffee while it settles.', '', 'PU-1', timestamp with time zone '2021-08-16 15:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -537,10 +571,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 1, '5.00 bar', '8.00 bar', '105.2 s', '28.3 Cel', '7.60 bar', '28.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'a3a3787d-ff5b-3c1f-88df-2d97bcfe655a'), 2, '5.00 bar', '8.00 bar', '106.3 s', '27.0 Cel', '7.65 bar', '26.6 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('31252eba-66b1-3b88-b9a0-bc16068ccb7c' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-08-23 18:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.18 [in_i''Hg]', '74 [degF]', '68 %', 'MEASURED', '869 {rev}/min', '875 {rev}/min', 'Drain blown first, dry.', '', 'PU-1', timestamp with time zone '2021-08-23 19:32:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('31252eba-66b1-3b88-b9a0-bc16068ccb7c' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-08-23 18:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.18 [in_i''Hg]', '74 [degF]', '68 %', 'MEASURED', '869 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Drain blown first, dry.', '', 'PU-1', timestamp with time zone '2021-08-23 19:32:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -551,10 +585,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 1, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '80 [degF]', '112 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 2, '90 [psi]', '150 [psi]', '1:09.0 m:ss', '82 [degF]', '114 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('bb2ce099-a100-3f59-bcfe-9342ad906365' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-08-24 15:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '79 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2021-08-24 16:05:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'bb2ce099-a100-3f59-bcfe-9342ad906365'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '31252eba-66b1-3b88-b9a0-bc16068ccb7c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('bb2ce099-a100-3f59-bcfe-9342ad906365' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-08-24 15:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '79 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2021-08-24 16:05:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'bb2ce099-a100-3f59-bcfe-9342ad906365'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'bb2ce099-a100-3f59-bcfe-9342ad906365'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -563,12 +599,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'bb2ce099-a100-3f59-bcfe-9342ad906365'), 1, '85 [psi]', '120 [psi]', '62.4 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'bb2ce099-a100-3f59-bcfe-9342ad906365'), 2, '85 [psi]', '120 [psi]', '61.6 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('f8ee7b37-2d90-3b19-a61c-e248cc4c257c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-11-10 18:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '57 [degF]', '60 %', 'MEASURED', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2021-11-10 20:27:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('f8ee7b37-2d90-3b19-a61c-e248cc4c257c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2021-11-10 18:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '57 [degF]', '60 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2021-11-10 20:27:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -581,10 +617,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 1, '85.0 [psi]', '120.5 [psi]', '86.9 s', '64 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 2, '85.0 [psi]', '119.5 [psi]', '85.3 s', '60 [degF]', '85 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('1e0edd0c-8dcd-337d-ac2a-950b25ec7525' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-11-15 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '54 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2021-11-15 17:53:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '1e0edd0c-8dcd-337d-ac2a-950b25ec7525'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'f8ee7b37-2d90-3b19-a61c-e248cc4c257c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('1e0edd0c-8dcd-337d-ac2a-950b25ec7525' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-11-15 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '54 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2021-11-15 17:53:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '1e0edd0c-8dcd-337d-ac2a-950b25ec7525'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '1e0edd0c-8dcd-337d-ac2a-950b25ec7525'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -593,10 +631,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1e0edd0c-8dcd-337d-ac2a-950b25ec7525'), 1, '85 [psi]', '120 [psi]', '60.3 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '1e0edd0c-8dcd-337d-ac2a-950b25ec7525'), 2, '85 [psi]', '120 [psi]', '61.5 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('324ddeaa-5ccb-3d12-9db6-a75cdd414150' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-11-16 20:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '18.2 Cel', '38 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2021-11-16 20:57:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('324ddeaa-5ccb-3d12-9db6-a75cdd414150' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-11-16 20:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '18.2 Cel', '38 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2021-11-16 20:57:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -609,10 +647,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 1, '5.00 bar', '8.00 bar', '104.4 s', '22.4 Cel', '7.60 bar', '22.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '324ddeaa-5ccb-3d12-9db6-a75cdd414150'), 2, '5.00 bar', '8.00 bar', '102.9 s', '19.6 Cel', '7.60 bar', '20.6 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('47f6ab03-c5f9-38ad-b8bf-638e79026c87' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-11-22 16:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '59 [degF]', '65 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2021-11-22 17:46:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('47f6ab03-c5f9-38ad-b8bf-638e79026c87' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-11-22 16:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '59 [degF]', '65 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2021-11-22 17:46:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -623,10 +661,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 1, '80 [psi]', '115 [psi]', '1:36.4 m:ss', '63 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 2, '80 [psi]', '115 [psi]', '1:36.2 m:ss', '64 [degF]', '83 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('1cb80804-7125-37e9-b6f3-7ab1b078d86c' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-11-24 14:25:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.82 [in_i''Hg]', '56 [degF]', '79 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2021-11-24 15:50:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('1cb80804-7125-37e9-b6f3-7ab1b078d86c' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2021-11-24 14:25:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.82 [in_i''Hg]', '56 [degF]', '79 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2021-11-24 15:50:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -637,10 +677,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 1, '90 [psi]', '150 [psi]', '1:08.7 m:ss', '63 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 2, '90 [psi]', '150 [psi]', '1:08.3 m:ss', '65 [degF]', '97 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('6ea08226-1856-37d0-8bfd-346f0a3d7e34' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-02-10 13:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '48 [degF]', 'NOT_MEASURED', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2022-02-10 13:54:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6ea08226-1856-37d0-8bfd-346f0a3d7e34'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('6ea08226-1856-37d0-8bfd-346f0a3d7e34' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-02-10 13:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '48 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2022-02-10 13:54:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6ea08226-1856-37d0-8bfd-346f0a3d7e34'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '6ea08226-1856-37d0-8bfd-346f0a3d7e34'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -649,10 +691,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6ea08226-1856-37d0-8bfd-346f0a3d7e34'), 1, '85 [psi]', '120 [psi]', '59.6 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '6ea08226-1856-37d0-8bfd-346f0a3d7e34'), 2, '85 [psi]', '120 [psi]', '61.5 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('e413dcfa-4151-3707-8c7b-d65c9832305a' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-02-14 15:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.68 [in_i''Hg]', '55 [degF]', '50 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2022-02-14 16:58:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('e413dcfa-4151-3707-8c7b-d65c9832305a' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-02-14 15:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.68 [in_i''Hg]', '55 [degF]', '50 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2022-02-14 16:58:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -663,10 +705,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 1, '80 [psi]', '115 [psi]', '1:38.5 m:ss', '60 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 2, '80 [psi]', '115 [psi]', '1:35.3 m:ss', '59 [degF]', '79 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('49b663dc-e8f5-3b58-bad7-f517e18041df' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-02-15 15:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.98 [in_i''Hg]', '54 [degF]', '90 %', 'MEASURED', '873 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2022-02-15 16:50:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('49b663dc-e8f5-3b58-bad7-f517e18041df' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-02-15 15:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.98 [in_i''Hg]', '54 [degF]', '90 %', 'MEASURED', '873 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2022-02-15 16:50:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -677,12 +721,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 1, '90 [psi]', '150 [psi]', '1:10.2 m:ss', '60 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 2, '90 [psi]', '150 [psi]', '1:11.1 m:ss', '57 [degF]', '89 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('6801cd3a-f2df-3d87-8bf0-4e55bb17526c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-02-16 14:15:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '52 [degF]', '74 %', 'MEASURED', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2022-02-16 15:50:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '49b663dc-e8f5-3b58-bad7-f517e18041df'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('6801cd3a-f2df-3d87-8bf0-4e55bb17526c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-02-16 14:15:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '52 [degF]', '74 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2022-02-16 15:50:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -695,10 +741,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 1, '85.0 [psi]', '120.0 [psi]', '86.7 s', '56 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 2, '85.0 [psi]', '120.0 [psi]', '87.9 s', '56 [degF]', '81 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('ec5d829c-fce9-39b8-ac8d-4cb4373eafa5' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-02-22 15:45:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '846 hPa', '9.7 Cel', '40 %', 'SETTLED', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-02-22 17:38:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '6801cd3a-f2df-3d87-8bf0-4e55bb17526c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('ec5d829c-fce9-39b8-ac8d-4cb4373eafa5' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-02-22 15:45:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '846 hPa', '9.7 Cel', '40 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-02-22 17:38:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -711,10 +759,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 1, '5.00 bar', '8.00 bar', '103.7 s', '12.5 Cel', '7.65 bar', '12.5 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'ec5d829c-fce9-39b8-ac8d-4cb4373eafa5'), 2, '5.00 bar', '8.00 bar', '104.7 s', '13.4 Cel', '7.65 bar', '12.4 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-05-05 16:10:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.03 [in_i''Hg]', '66 [degF]', '60 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2022-05-05 16:49:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-05-05 16:10:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.03 [in_i''Hg]', '66 [degF]', '60 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2022-05-05 16:49:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -725,10 +773,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 1, '80 [psi]', '114 [psi]', '1:33.6 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 2, '80 [psi]', '115 [psi]', '1:35.8 m:ss', '74 [degF]', '93 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-05-11 14:20:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.85 [in_i''Hg]', '66 [degF]', '84 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2022-05-11 14:54:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-05-11 14:20:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.85 [in_i''Hg]', '66 [degF]', '84 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2022-05-11 14:54:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -739,10 +789,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515'), 1, '90 [psi]', '150 [psi]', '1:14.5 m:ss', '72 [degF]', '102 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515'), 2, '90 [psi]', '150 [psi]', '1:13.4 m:ss', '75 [degF]', '106 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('855abb0f-1fdb-302f-80c9-f9c47c75d900' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-05-13 19:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '830 hPa', '20.6 Cel', '40 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2022-05-13 20:02:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '51c9eb5d-5b9d-3f5e-b8ed-f4a6ba8b1515'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('855abb0f-1fdb-302f-80c9-f9c47c75d900' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-05-13 19:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '830 hPa', '20.6 Cel', '40 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2022-05-13 20:02:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -755,12 +807,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 1, '5.00 bar', '8.00 bar', '106.2 s', '23.5 Cel', '7.65 bar', '23.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '855abb0f-1fdb-302f-80c9-f9c47c75d900'), 2, '5.00 bar', '8.00 bar', '106.1 s', '21.9 Cel', '7.65 bar', '22.9 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-05-16 20:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.72 [in_i''Hg]', '76 [degF]', '60 %', 'MEASURED', 'Sounds the same as ever.', '', 'PU-1', timestamp with time zone '2022-05-16 21:35:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-05-16 20:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.72 [in_i''Hg]', '76 [degF]', '60 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Sounds the same as ever.', '', 'PU-1', timestamp with time zone '2022-05-16 21:35:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -775,10 +827,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 2, '85.0 [psi]', '120.0 [psi]', '88.8 s', '80 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 3, '85.0 [psi]', '120.0 [psi]', '89.0 s', '79 [degF]', '104 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('79a066aa-aa45-3306-a1a4-6d48e4a41442' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-05-20 15:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '73 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2022-05-20 17:01:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '79a066aa-aa45-3306-a1a4-6d48e4a41442'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('79a066aa-aa45-3306-a1a4-6d48e4a41442' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-05-20 15:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '73 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2022-05-20 17:01:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '79a066aa-aa45-3306-a1a4-6d48e4a41442'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '79a066aa-aa45-3306-a1a4-6d48e4a41442'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -787,10 +841,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '79a066aa-aa45-3306-a1a4-6d48e4a41442'), 1, '85 [psi]', '120 [psi]', '62.3 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '79a066aa-aa45-3306-a1a4-6d48e4a41442'), 2, '85 [psi]', '120 [psi]', '61.4 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('338e98a5-ed61-3986-bf9d-58de69d34ffe' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-08-12 18:50:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '80 [degF]', 'NOT_MEASURED', 'No plug for a probe on this tank.', '', 'PU-1', timestamp with time zone '2022-08-12 19:28:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '338e98a5-ed61-3986-bf9d-58de69d34ffe'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('338e98a5-ed61-3986-bf9d-58de69d34ffe' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-08-12 18:50:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '80 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'No plug for a probe on this tank.', '', 'PU-1', timestamp with time zone '2022-08-12 19:28:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '338e98a5-ed61-3986-bf9d-58de69d34ffe'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '338e98a5-ed61-3986-bf9d-58de69d34ffe'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -801,10 +855,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '338e98a5-ed61-3986-bf9d-58de69d34ffe'), 2, '85 [psi]', '120 [psi]', '61.5 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '338e98a5-ed61-3986-bf9d-58de69d34ffe'), 3, '85 [psi]', '120 [psi]', '62.8 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('1abc7c28-0033-3aa4-b6c5-422821bb3600' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-08-15 17:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.43 [in_i''Hg]', '70 [degF]', '66 %', 'MEASURED', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2022-08-15 18:22:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('1abc7c28-0033-3aa4-b6c5-422821bb3600' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-08-15 17:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.43 [in_i''Hg]', '70 [degF]', '66 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2022-08-15 18:22:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -815,10 +869,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 1, '80 [psi]', '115 [psi]', '1:39.2 m:ss', '77 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 2, '80 [psi]', '115 [psi]', '1:37.2 m:ss', '76 [degF]', '96 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('03d4cea8-3767-3e74-887a-11f6373d7c8a' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-08-16 17:50:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '831 hPa', '24.8 Cel', '28 %', 'SETTLED', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-08-16 19:26:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('03d4cea8-3767-3e74-887a-11f6373d7c8a' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-08-16 17:50:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '831 hPa', '24.8 Cel', '28 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-08-16 19:26:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -831,12 +887,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 1, '5.00 bar', '8.00 bar', '104.9 s', '28.5 Cel', '7.60 bar', '28.4 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '03d4cea8-3767-3e74-887a-11f6373d7c8a'), 2, '5.00 bar', '8.00 bar', '106.3 s', '29.2 Cel', '7.65 bar', '28.3 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('313eeafe-70dd-38bc-a9f3-70aa622bec82' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-18 17:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '74 [degF]', '71 %', 'MEASURED', 'Better than new?! Read everything twice.', '', 'PU-1', timestamp with time zone '2022-08-18 18:56:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('313eeafe-70dd-38bc-a9f3-70aa622bec82' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-18 17:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '74 [degF]', '71 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Better than new?! Read everything twice.', '', 'PU-1', timestamp with time zone '2022-08-18 18:56:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -849,10 +905,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 1, '85.0 [psi]', '120.0 [psi]', '70.1 s', '80 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 2, '85.0 [psi]', '120.0 [psi]', '69.5 s', '80 [degF]', '106 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('bca35808-5992-322a-9a1e-cd71ef128e60' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-08-19 16:15:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.99 [in_i''Hg]', '68 [degF]', '63 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2022-08-19 17:26:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('bca35808-5992-322a-9a1e-cd71ef128e60' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-08-19 16:15:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.99 [in_i''Hg]', '68 [degF]', '63 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2022-08-19 17:26:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -863,12 +921,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 1, '90 [psi]', '150 [psi]', '1:16.1 m:ss', '75 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 2, '90 [psi]', '150 [psi]', '1:17.2 m:ss', '79 [degF]', '108 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, water, notes, confirmed, method_version, recorded_at, recorded_by, supersedes_id, reason)
-select cast('75b44a92-f8f1-3d00-93a4-4ae3570ee26a' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-18 17:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '74 [degF]', '71 %', 'MEASURED', '130 [gal_us]', 'Better than new?! Read everything twice. Later: float drain of R-02 was stuck, 130 US gal came out by the bucket. Same readings, water taken off.', '', 'PU-1', timestamp with time zone '2022-08-24 18:56:00+00', 'Zdeňka Horáková', (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'water drained' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'bca35808-5992-322a-9a1e-cd71ef128e60'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, water, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by, supersedes_id, reason)
+select cast('75b44a92-f8f1-3d00-93a4-4ae3570ee26a' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-18 17:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.87 [in_i''Hg]', '74 [degF]', '71 %', 'MEASURED', '130 [gal_us]', '30 [HP]', 3, 'LOAD_UNLOAD', 'Better than new?! Read everything twice. Later: float drain of R-02 was stuck, 130 US gal came out by the bucket. Same readings, water taken off.', '', 'PU-1', timestamp with time zone '2022-08-24 18:56:00+00', 'Zdeňka Horáková', (select id from pump_up_test where submission = '313eeafe-70dd-38bc-a9f3-70aa622bec82'), 'water drained' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -881,12 +941,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 1, '85.0 [psi]', '120.0 [psi]', '70.1 s', '80 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 2, '85.0 [psi]', '120.0 [psi]', '69.5 s', '80 [degF]', '106 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('73e2c953-74f9-330c-bac9-8fc1b4c31bb5' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-30 15:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.76 [in_i''Hg]', '76 [degF]', '65 %', 'MEASURED', 'Again after draining R-02. Drain float replaced. This is more like it.', '', 'PU-1', timestamp with time zone '2022-08-30 16:36:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '75b44a92-f8f1-3d00-93a4-4ae3570ee26a'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('73e2c953-74f9-330c-bac9-8fc1b4c31bb5' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-08-30 15:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.76 [in_i''Hg]', '76 [degF]', '65 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Again after draining R-02. Drain float replaced. This is more like it.', '', 'PU-1', timestamp with time zone '2022-08-30 16:36:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -899,10 +961,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 1, '85.0 [psi]', '120.0 [psi]', '88.8 s', '84 [degF]', '109 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 2, '85.0 [psi]', '120.0 [psi]', '88.3 s', '84 [degF]', '108 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('86f6ac40-03af-37d4-ba83-e1302c7a7561' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-11-17 14:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '13.5 Cel', '27 %', 'SETTLED', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-11-17 14:51:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('86f6ac40-03af-37d4-ba83-e1302c7a7561' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-11-17 14:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '13.5 Cel', '27 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-11-17 14:51:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -915,10 +979,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 1, '5.00 bar', '8.00 bar', '105.6 s', '16.9 Cel', '7.65 bar', '16.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '86f6ac40-03af-37d4-ba83-e1302c7a7561'), 2, '5.00 bar', '8.00 bar', '105.1 s', '18.4 Cel', '7.60 bar', '17.3 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('72fc7dd6-2662-3efd-96eb-36b676a50204' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-11-17 16:50:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.78 [in_i''Hg]', '58 [degF]', '72 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2022-11-17 18:29:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('72fc7dd6-2662-3efd-96eb-36b676a50204' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2022-11-17 16:50:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.78 [in_i''Hg]', '58 [degF]', '72 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2022-11-17 18:29:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -929,10 +993,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 1, '80 [psi]', '115 [psi]', '1:36.6 m:ss', '66 [degF]', '85 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 2, '80 [psi]', '115 [psi]', '1:38.4 m:ss', '65 [degF]', '84 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('07fc2d09-3c74-35ca-8cac-1e8bb2fb8179' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-11-17 18:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.96 [in_i''Hg]', '59 [degF]', '64 %', 'MEASURED', '881 {rev}/min', '875 {rev}/min', 'Slower again. Second-stage valve cover hot, and it knocks. Told Marguerite.', '', 'PU-1', timestamp with time zone '2022-11-17 19:21:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '07fc2d09-3c74-35ca-8cac-1e8bb2fb8179'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('07fc2d09-3c74-35ca-8cac-1e8bb2fb8179' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2022-11-17 18:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.96 [in_i''Hg]', '59 [degF]', '64 %', 'MEASURED', '881 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Slower again. Second-stage valve cover hot, and it knocks. Told Marguerite.', '', 'PU-1', timestamp with time zone '2022-11-17 19:21:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '07fc2d09-3c74-35ca-8cac-1e8bb2fb8179'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '07fc2d09-3c74-35ca-8cac-1e8bb2fb8179'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -943,10 +1009,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '07fc2d09-3c74-35ca-8cac-1e8bb2fb8179'), 1, '90 [psi]', '151 [psi]', '1:21.4 m:ss', '64 [degF]', '94 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '07fc2d09-3c74-35ca-8cac-1e8bb2fb8179'), 2, '90 [psi]', '150 [psi]', '1:19.6 m:ss', '61 [degF]', '91 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('cf715622-1b6c-3f41-94cd-4da74f7a3bbe' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-11-21 18:20:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '66 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2022-11-21 20:01:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'cf715622-1b6c-3f41-94cd-4da74f7a3bbe'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '07fc2d09-3c74-35ca-8cac-1e8bb2fb8179'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('cf715622-1b6c-3f41-94cd-4da74f7a3bbe' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-11-21 18:20:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '66 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2022-11-21 20:01:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'cf715622-1b6c-3f41-94cd-4da74f7a3bbe'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'cf715622-1b6c-3f41-94cd-4da74f7a3bbe'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -957,12 +1025,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'cf715622-1b6c-3f41-94cd-4da74f7a3bbe'), 2, '85 [psi]', '120 [psi]', '60.8 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'cf715622-1b6c-3f41-94cd-4da74f7a3bbe'), 3, '85 [psi]', '120 [psi]', '62.5 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4787d95e-c4da-3da7-b16a-173e312d65e3' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-11-24 14:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.70 [in_i''Hg]', '60 [degF]', '67 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2022-11-24 15:37:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4787d95e-c4da-3da7-b16a-173e312d65e3' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2022-11-24 14:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.70 [in_i''Hg]', '60 [degF]', '67 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2022-11-24 15:37:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -975,10 +1043,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 1, '85.0 [psi]', '120.0 [psi]', '90.0 s', '66 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 2, '85.0 [psi]', '120.0 [psi]', '89.5 s', '67 [degF]', '91 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('eab61676-1252-398d-847a-5df845036ea1' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-02-06 13:40:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '46 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2023-02-06 15:07:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'eab61676-1252-398d-847a-5df845036ea1'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '4787d95e-c4da-3da7-b16a-173e312d65e3'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('eab61676-1252-398d-847a-5df845036ea1' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-02-06 13:40:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '46 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2023-02-06 15:07:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'eab61676-1252-398d-847a-5df845036ea1'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'eab61676-1252-398d-847a-5df845036ea1'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -987,10 +1057,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'eab61676-1252-398d-847a-5df845036ea1'), 1, '85 [psi]', '120 [psi]', '62.1 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'eab61676-1252-398d-847a-5df845036ea1'), 2, '85 [psi]', '120 [psi]', '61.5 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('e5406b29-d296-305e-97c1-ffeab5033dcb' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-02-10 18:00:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '827 hPa', '7.0 Cel', '48 %', 'SETTLED', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2023-02-10 18:54:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('e5406b29-d296-305e-97c1-ffeab5033dcb' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-02-10 18:00:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '827 hPa', '7.0 Cel', '48 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2023-02-10 18:54:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1003,10 +1073,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 1, '5.00 bar', '8.00 bar', '107.0 s', '10.7 Cel', '7.65 bar', '10.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'e5406b29-d296-305e-97c1-ffeab5033dcb'), 2, '5.00 bar', '8.05 bar', '107.3 s', '8.9 Cel', '7.65 bar', '9.3 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('c7c73dd4-af34-3836-b6aa-3391f90dfc58' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-02-13 17:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.03 [in_i''Hg]', '57 [degF]', '61 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', 'Drain blown first, dry.', '', 'PU-1', timestamp with time zone '2023-02-13 18:46:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('c7c73dd4-af34-3836-b6aa-3391f90dfc58' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-02-13 17:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.03 [in_i''Hg]', '57 [degF]', '61 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Drain blown first, dry.', '', 'PU-1', timestamp with time zone '2023-02-13 18:46:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1017,12 +1087,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 1, '90 [psi]', '150 [psi]', '1:25.3 m:ss', '62 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 2, '90 [psi]', '150 [psi]', '1:23.3 m:ss', '63 [degF]', '92 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('ed413e67-840f-3a29-a475-5549dbf7ae0c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-02-16 16:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.73 [in_i''Hg]', '56 [degF]', '76 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-02-16 17:36:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'c7c73dd4-af34-3836-b6aa-3391f90dfc58'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('ed413e67-840f-3a29-a475-5549dbf7ae0c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-02-16 16:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.73 [in_i''Hg]', '56 [degF]', '76 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2023-02-16 17:36:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1037,10 +1109,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 2, '85.0 [psi]', '120.0 [psi]', '90.6 s', '61 [degF]', '86 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 3, '85.0 [psi]', '120.0 [psi]', '90.7 s', '58 [degF]', '83 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('b0fab343-06d7-3a4e-8f0d-03dd3b406806' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-02-21 20:20:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.08 [in_i''Hg]', '51 [degF]', '70 %', 'MEASURED', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2023-02-21 20:45:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('b0fab343-06d7-3a4e-8f0d-03dd3b406806' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-02-21 20:20:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.08 [in_i''Hg]', '51 [degF]', '70 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2023-02-21 20:45:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1051,10 +1125,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 1, '80 [psi]', '115 [psi]', '1:37.1 m:ss', '56 [degF]', '76 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 2, '80 [psi]', '115 [psi]', '1:36.7 m:ss', '54 [degF]', '74 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('840b89d3-7227-3985-8360-916ab041316e' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-05-03 16:15:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '60 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2023-05-03 17:32:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '840b89d3-7227-3985-8360-916ab041316e'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806'), 0, 'GAUGE', (select id from instrument where tag = 'PG-03'), 'PG-03', '200 [psi]', '3 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('840b89d3-7227-3985-8360-916ab041316e' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-05-03 16:15:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '60 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2023-05-03 17:32:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '840b89d3-7227-3985-8360-916ab041316e'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '840b89d3-7227-3985-8360-916ab041316e'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1063,10 +1139,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '840b89d3-7227-3985-8360-916ab041316e'), 1, '85 [psi]', '120 [psi]', '60.1 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '840b89d3-7227-3985-8360-916ab041316e'), 2, '85 [psi]', '120 [psi]', '61.7 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('378fee32-2e19-39cb-bac1-ca9fdf659639' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-05-11 13:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.70 [in_i''Hg]', '70 [degF]', '65 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', 'Takes forever now. Valves are on order.', '', 'PU-1', timestamp with time zone '2023-05-11 14:29:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('378fee32-2e19-39cb-bac1-ca9fdf659639' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-05-11 13:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.70 [in_i''Hg]', '70 [degF]', '65 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Takes forever now. Valves are on order.', '', 'PU-1', timestamp with time zone '2023-05-11 14:29:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1077,10 +1153,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 1, '90 [psi]', '150 [psi]', '1:29.0 m:ss', '78 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 2, '90 [psi]', '149 [psi]', '1:28.5 m:ss', '76 [degF]', '105 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('14def469-995c-372d-a54f-c2bea73dfaee' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-05-16 16:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '64 [degF]', '71 %', 'MEASURED', 'New gauge since 14 March. The old one showed 5 psi more than the test gauge at 100.', '', 'PU-1', timestamp with time zone '2023-05-16 16:44:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '378fee32-2e19-39cb-bac1-ca9fdf659639'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('14def469-995c-372d-a54f-c2bea73dfaee' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-05-16 16:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '64 [degF]', '71 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'New gauge since 14 March. The old one showed 5 psi more than the test gauge at 100.', '', 'PU-1', timestamp with time zone '2023-05-16 16:44:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1091,10 +1169,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 1, '80 [psi]', '115 [psi]', '1:45.3 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 2, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '72 [degF]', '90 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('6608251f-928d-36e0-a370-df2ad7ccabff' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-05-17 18:55:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '843 hPa', '19.5 Cel', '31 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2023-05-17 20:16:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('6608251f-928d-36e0-a370-df2ad7ccabff' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-05-17 18:55:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '843 hPa', '19.5 Cel', '31 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2023-05-17 20:16:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1109,12 +1189,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 2, '5.00 bar', '8.05 bar', '106.6 s', '21.0 Cel', '7.65 bar', '21.5 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '6608251f-928d-36e0-a370-df2ad7ccabff'), 3, '5.00 bar', '8.00 bar', '104.7 s', '21.5 Cel', '7.65 bar', '21.0 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('36edc84c-5019-3861-bf7c-98cc7a7a7224' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-05-19 18:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.19 [in_i''Hg]', '70 [degF]', '72 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-05-19 19:06:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('36edc84c-5019-3861-bf7c-98cc7a7a7224' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-05-19 18:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.19 [in_i''Hg]', '70 [degF]', '72 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2023-05-19 19:06:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1127,12 +1207,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 1, '85.0 [psi]', '119.5 [psi]', '87.5 s', '77 [degF]', '102 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 2, '85.0 [psi]', '120.0 [psi]', '89.1 s', '75 [degF]', '101 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('066c4213-0d14-387f-b350-ed54cb10232c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-08-08 19:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.78 [in_i''Hg]', '76 [degF]', '51 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-08-08 20:23:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '36edc84c-5019-3861-bf7c-98cc7a7a7224'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('066c4213-0d14-387f-b350-ed54cb10232c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-08-08 19:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.78 [in_i''Hg]', '76 [degF]', '51 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2023-08-08 20:23:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1145,10 +1227,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 1, '85.0 [psi]', '120.0 [psi]', '90.6 s', '78 [degF]', '102 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 2, '85.0 [psi]', '120.0 [psi]', '91.8 s', '79 [degF]', '105 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('2dad245f-6fc0-3054-a527-99851cd00810' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-08-10 20:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.84 [in_i''Hg]', '79 [degF]', '79 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', 'First test since the valve job (8 June): like it was before.', '', 'PU-1', timestamp with time zone '2023-08-10 21:07:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '066c4213-0d14-387f-b350-ed54cb10232c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('2dad245f-6fc0-3054-a527-99851cd00810' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-08-10 20:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.84 [in_i''Hg]', '79 [degF]', '79 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'First test since the valve job (8 June): like it was before.', '', 'PU-1', timestamp with time zone '2023-08-10 21:07:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1159,10 +1243,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 1, '90 [psi]', '150 [psi]', '1:09.8 m:ss', '85 [degF]', '117 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 2, '90 [psi]', '150 [psi]', '1:09.5 m:ss', '85 [degF]', '117 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('a994d79c-23dc-3fe8-8d89-bb393d7baf01' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-08-11 17:55:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '81 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2023-08-11 19:37:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'a994d79c-23dc-3fe8-8d89-bb393d7baf01'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '2dad245f-6fc0-3054-a527-99851cd00810'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('a994d79c-23dc-3fe8-8d89-bb393d7baf01' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-08-11 17:55:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '81 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2023-08-11 19:37:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'a994d79c-23dc-3fe8-8d89-bb393d7baf01'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'a994d79c-23dc-3fe8-8d89-bb393d7baf01'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1171,10 +1257,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'a994d79c-23dc-3fe8-8d89-bb393d7baf01'), 1, '85 [psi]', '120 [psi]', '62.7 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'a994d79c-23dc-3fe8-8d89-bb393d7baf01'), 2, '85 [psi]', '120 [psi]', '63.2 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('96c56389-9996-35f3-b94e-75498cb4cc26' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-08-18 14:15:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.65 [in_i''Hg]', '72 [degF]', '80 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-08-18 14:59:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('96c56389-9996-35f3-b94e-75498cb4cc26' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-08-18 14:15:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.65 [in_i''Hg]', '72 [degF]', '80 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2023-08-18 14:59:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1185,10 +1271,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 1, '80 [psi]', '115 [psi]', '1:43.6 m:ss', '77 [degF]', '97 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 2, '80 [psi]', '115 [psi]', '1:44.5 m:ss', '78 [degF]', '98 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('62765011-6b01-317b-8909-8fada0bdc3c9' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-08-21 18:50:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '829 hPa', '23.8 Cel', '50 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2023-08-21 19:25:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('62765011-6b01-317b-8909-8fada0bdc3c9' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-08-21 18:50:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '829 hPa', '23.8 Cel', '50 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2023-08-21 19:25:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1201,10 +1289,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 1, '5.00 bar', '8.00 bar', '107.8 s', '27.1 Cel', '7.65 bar', '26.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '62765011-6b01-317b-8909-8fada0bdc3c9'), 2, '5.00 bar', '8.00 bar', '107.9 s', '26.9 Cel', '7.60 bar', '26.5 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4fe2ea7c-94aa-3102-a13b-bf21731b1bd9' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-11-03 15:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '834 hPa', '16.8 Cel', '27 %', 'SETTLED', 'Filling heads idle.', '', 'PU-1', timestamp with time zone '2023-11-03 16:25:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4fe2ea7c-94aa-3102-a13b-bf21731b1bd9' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-11-03 15:25:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '834 hPa', '16.8 Cel', '27 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Filling heads idle.', '', 'PU-1', timestamp with time zone '2023-11-03 16:25:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1217,10 +1305,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 1, '5.00 bar', '8.00 bar', '105.6 s', '18.6 Cel', '7.65 bar', '18.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 2, '5.00 bar', '8.05 bar', '108.0 s', '19.6 Cel', '7.65 bar', '19.6 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('49201442-66eb-3516-8ea1-f931bf799478' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-11-10 15:15:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.72 [in_i''Hg]', '59 [degF]', '83 %', 'MEASURED', '870 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2023-11-10 16:33:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '49201442-66eb-3516-8ea1-f931bf799478'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('49201442-66eb-3516-8ea1-f931bf799478' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-11-10 15:15:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.72 [in_i''Hg]', '59 [degF]', '83 %', 'MEASURED', '870 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2023-11-10 16:33:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '49201442-66eb-3516-8ea1-f931bf799478'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '49201442-66eb-3516-8ea1-f931bf799478'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1233,12 +1321,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '49201442-66eb-3516-8ea1-f931bf799478'), 2, '90 [psi]', '149 [psi]', '1:09.9 m:ss', '64 [degF]', '96 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '49201442-66eb-3516-8ea1-f931bf799478'), 3, '90 [psi]', '150 [psi]', '1:08.9 m:ss', '68 [degF]', '100 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('6846ce27-0e1f-317d-b699-73eb274aa217' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-11-10 18:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.01 [in_i''Hg]', '52 [degF]', '49 %', 'MEASURED', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2023-11-10 19:26:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '49201442-66eb-3516-8ea1-f931bf799478'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('6846ce27-0e1f-317d-b699-73eb274aa217' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2023-11-10 18:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.01 [in_i''Hg]', '52 [degF]', '49 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2023-11-10 19:26:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1251,10 +1341,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 1, '85.0 [psi]', '120.0 [psi]', '90.3 s', '59 [degF]', '82 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 2, '85.0 [psi]', '120.0 [psi]', '91.0 s', '56 [degF]', '81 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-11-13 19:20:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.71 [in_i''Hg]', '58 [degF]', '71 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2023-11-13 20:52:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '6846ce27-0e1f-317d-b699-73eb274aa217'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-11-13 19:20:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.71 [in_i''Hg]', '58 [degF]', '71 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2023-11-13 20:52:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1265,10 +1357,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9'), 1, '80 [psi]', '115 [psi]', '1:43.5 m:ss', '66 [degF]', '84 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9'), 2, '80 [psi]', '115 [psi]', '1:43.9 m:ss', '65 [degF]', '84 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('83492a56-b7cc-3c62-9562-23232dd44f29' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-11-16 13:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '56 [degF]', 'NOT_MEASURED', 'Tank shell warm to the hand.', '', 'PU-1', timestamp with time zone '2023-11-16 14:33:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '83492a56-b7cc-3c62-9562-23232dd44f29'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '2b85b0c6-7e9e-30d9-9e9e-1043045e9fe9'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('83492a56-b7cc-3c62-9562-23232dd44f29' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2023-11-16 13:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '56 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Tank shell warm to the hand.', '', 'PU-1', timestamp with time zone '2023-11-16 14:33:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '83492a56-b7cc-3c62-9562-23232dd44f29'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '83492a56-b7cc-3c62-9562-23232dd44f29'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1277,10 +1371,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '83492a56-b7cc-3c62-9562-23232dd44f29'), 1, '85 [psi]', '120 [psi]', '64.2 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '83492a56-b7cc-3c62-9562-23232dd44f29'), 2, '85 [psi]', '120 [psi]', '62.4 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('8c637c3f-c7cd-3a17-b784-10ddc33f95ac' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-02-05 13:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '47 [degF]', 'NOT_MEASURED', 'No plug for a probe on this tank.', '', 'PU-1', timestamp with time zone '2024-02-05 14:14:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '8c637c3f-c7cd-3a17-b784-10ddc33f95ac'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('8c637c3f-c7cd-3a17-b784-10ddc33f95ac' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-02-05 13:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '47 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'No plug for a probe on this tank.', '', 'PU-1', timestamp with time zone '2024-02-05 14:14:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '8c637c3f-c7cd-3a17-b784-10ddc33f95ac'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '8c637c3f-c7cd-3a17-b784-10ddc33f95ac'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1291,10 +1385,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '8c637c3f-c7cd-3a17-b784-10ddc33f95ac'), 2, '85 [psi]', '120 [psi]', '62.3 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '8c637c3f-c7cd-3a17-b784-10ddc33f95ac'), 3, '85 [psi]', '120 [psi]', '61.7 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('edfd1a93-5d91-3148-9295-4fcd8e434859' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-02-07 17:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '842 hPa', '11.6 Cel', '42 %', 'SETTLED', 'Coffee while it settles.', '', 'PU-1', timestamp with time zone '2024-02-07 18:43:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('edfd1a93-5d91-3148-9295-4fcd8e434859' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-02-07 17:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '842 hPa', '11.6 Cel', '42 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Coffee while it settles.', '', 'PU-1', timestamp with time zone '2024-02-07 18:43:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1307,12 +1401,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 1, '5.00 bar', '8.00 bar', '104.6 s', '16.4 Cel', '7.60 bar', '15.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 2, '5.00 bar', '8.00 bar', '105.3 s', '14.4 Cel', '7.65 bar', '14.4 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('d4876070-f402-3b30-b7eb-50b11059f929' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-02-09 21:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '45 [degF]', '64 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-02-09 22:53:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('d4876070-f402-3b30-b7eb-50b11059f929' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-02-09 21:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '45 [degF]', '64 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-02-09 22:53:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1325,10 +1419,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 1, '85.0 [psi]', '120.0 [psi]', '90.6 s', '47 [degF]', '70 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 2, '85.0 [psi]', '120.0 [psi]', '90.4 s', '49 [degF]', '73 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('0dc42396-640a-319f-9e7e-4be296151dfc' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-02-14 14:40:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.89 [in_i''Hg]', '51 [degF]', '77 %', 'MEASURED', 'Isolated at V-3, header on C-02.', '', 'PU-1', timestamp with time zone '2024-02-14 16:21:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0dc42396-640a-319f-9e7e-4be296151dfc' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-02-14 14:40:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.89 [in_i''Hg]', '51 [degF]', '77 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Isolated at V-3, header on C-02.', '', 'PU-1', timestamp with time zone '2024-02-14 16:21:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1339,10 +1435,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 1, '80 [psi]', '114 [psi]', '1:41.0 m:ss', '57 [degF]', '77 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 2, '80 [psi]', '115 [psi]', '1:43.0 m:ss', '57 [degF]', '76 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('1636edf9-ae26-3b26-a0cf-38d2b5b8df73' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-02-19 17:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.85 [in_i''Hg]', '56 [degF]', '44 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2024-02-19 18:34:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('1636edf9-ae26-3b26-a0cf-38d2b5b8df73' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-02-19 17:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.85 [in_i''Hg]', '56 [degF]', '44 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-02-19 18:34:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1353,10 +1451,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 1, '90 [psi]', '150 [psi]', '1:09.1 m:ss', '66 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 2, '90 [psi]', '151 [psi]', '1:09.0 m:ss', '63 [degF]', '95 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('3bbca898-2c87-361e-b5c2-b4c5010dcd15' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-05-07 13:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.88 [in_i''Hg]', '72 [degF]', '75 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-05-07 14:40:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '3bbca898-2c87-361e-b5c2-b4c5010dcd15'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '1636edf9-ae26-3b26-a0cf-38d2b5b8df73'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('3bbca898-2c87-361e-b5c2-b4c5010dcd15' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-05-07 13:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.88 [in_i''Hg]', '72 [degF]', '75 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2024-05-07 14:40:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '3bbca898-2c87-361e-b5c2-b4c5010dcd15'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '3bbca898-2c87-361e-b5c2-b4c5010dcd15'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1367,10 +1467,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '3bbca898-2c87-361e-b5c2-b4c5010dcd15'), 1, '80 [psi]', '115 [psi]', '1:42.4 m:ss', '76 [degF]', '95 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '3bbca898-2c87-361e-b5c2-b4c5010dcd15'), 2, '80 [psi]', '114 [psi]', '1:41.8 m:ss', '75 [degF]', '94 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('a8a72941-b5d9-32ae-a309-219d9cd9a4cd' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-05-10 18:35:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '71 [degF]', 'NOT_MEASURED', 'Tank shell warm to the hand.', '', 'PU-1', timestamp with time zone '2024-05-10 19:43:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'a8a72941-b5d9-32ae-a309-219d9cd9a4cd'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '3bbca898-2c87-361e-b5c2-b4c5010dcd15'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('a8a72941-b5d9-32ae-a309-219d9cd9a4cd' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-05-10 18:35:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '71 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Tank shell warm to the hand.', '', 'PU-1', timestamp with time zone '2024-05-10 19:43:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'a8a72941-b5d9-32ae-a309-219d9cd9a4cd'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'a8a72941-b5d9-32ae-a309-219d9cd9a4cd'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1379,12 +1481,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'a8a72941-b5d9-32ae-a309-219d9cd9a4cd'), 1, '85 [psi]', '120 [psi]', '64.5 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'a8a72941-b5d9-32ae-a309-219d9cd9a4cd'), 2, '85 [psi]', '120 [psi]', '62.7 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('a780ba39-cdb2-301d-b49e-a747d115b8f7' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-05-15 16:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.50 [in_i''Hg]', '71 [degF]', '58 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-05-15 16:42:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('a780ba39-cdb2-301d-b49e-a747d115b8f7' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-05-15 16:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.50 [in_i''Hg]', '71 [degF]', '58 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-05-15 16:42:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1397,10 +1499,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 1, '85.0 [psi]', '119.5 [psi]', '92.6 s', '74 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 2, '85.0 [psi]', '120.0 [psi]', '94.8 s', '75 [degF]', '99 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('f157614b-75d0-3d70-a03d-af0ed95433a4' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-05-15 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '841 hPa', '23.1 Cel', '24 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2024-05-15 17:48:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('f157614b-75d0-3d70-a03d-af0ed95433a4' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-05-15 17:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '841 hPa', '23.1 Cel', '24 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2024-05-15 17:48:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1413,10 +1517,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 1, '5.00 bar', '8.00 bar', '103.9 s', '25.3 Cel', '7.60 bar', '25.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'f157614b-75d0-3d70-a03d-af0ed95433a4'), 2, '5.00 bar', '8.00 bar', '104.9 s', '26.5 Cel', '7.60 bar', '25.7 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('3ccf39df-fa43-3345-a8b0-906894e6023f' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-05-17 13:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '62 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2024-05-17 14:46:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('3ccf39df-fa43-3345-a8b0-906894e6023f' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-05-17 13:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '62 %', 'MEASURED', '877 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-05-17 14:46:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1427,12 +1531,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 1, '90 [psi]', '150 [psi]', '1:09.8 m:ss', '78 [degF]', '110 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 2, '90 [psi]', '150 [psi]', '1:08.5 m:ss', '83 [degF]', '114 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('7f87d7e9-3324-3c0f-a727-5ecf36096990' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-08-06 18:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '69 %', 'MEASURED', 'Inlet filter changed last week.', '', 'PU-1', timestamp with time zone '2024-08-06 20:33:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('7f87d7e9-3324-3c0f-a727-5ecf36096990' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-08-06 18:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '69 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Inlet filter changed last week.', '', 'PU-1', timestamp with time zone '2024-08-06 20:33:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1445,10 +1551,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 1, '85.0 [psi]', '120.0 [psi]', '93.2 s', '80 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 2, '85.0 [psi]', '119.5 [psi]', '93.4 s', '79 [degF]', '104 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('64e5b38f-328d-3a05-a270-7fdcc367464c' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-08-07 12:25:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '832 hPa', '30.7 Cel', '38 %', 'SETTLED', 'Filling heads idle.', '', 'PU-1', timestamp with time zone '2024-08-07 13:37:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('64e5b38f-328d-3a05-a270-7fdcc367464c' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-08-07 12:25:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '832 hPa', '30.7 Cel', '38 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Filling heads idle.', '', 'PU-1', timestamp with time zone '2024-08-07 13:37:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1461,10 +1569,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 1, '5.00 bar', '8.00 bar', '107.7 s', '34.4 Cel', '7.60 bar', '33.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '64e5b38f-328d-3a05-a270-7fdcc367464c'), 2, '5.00 bar', '8.00 bar', '106.5 s', '35.2 Cel', '7.60 bar', '34.5 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('101b850d-371e-32d1-93db-e6da0e26bf5d' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-08-12 18:50:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.96 [in_i''Hg]', '73 [degF]', '60 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-08-12 19:21:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('101b850d-371e-32d1-93db-e6da0e26bf5d' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-08-12 18:50:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.96 [in_i''Hg]', '73 [degF]', '60 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2024-08-12 19:21:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1475,10 +1583,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 1, '80 [psi]', '115 [psi]', '1:44.0 m:ss', '79 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 2, '80 [psi]', '115 [psi]', '1:44.3 m:ss', '81 [degF]', '101 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('417d3c70-b3fa-3964-996d-b29b49e7223f' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-08-14 15:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '76 [degF]', 'NOT_MEASURED', 'No plug for a probe on this tank.', '', 'PU-1', timestamp with time zone '2024-08-14 16:23:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '417d3c70-b3fa-3964-996d-b29b49e7223f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '101b850d-371e-32d1-93db-e6da0e26bf5d'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('417d3c70-b3fa-3964-996d-b29b49e7223f' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-08-14 15:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '76 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'No plug for a probe on this tank.', '', 'PU-1', timestamp with time zone '2024-08-14 16:23:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '417d3c70-b3fa-3964-996d-b29b49e7223f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '417d3c70-b3fa-3964-996d-b29b49e7223f'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1487,10 +1597,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '417d3c70-b3fa-3964-996d-b29b49e7223f'), 1, '85 [psi]', '120 [psi]', '60.9 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '417d3c70-b3fa-3964-996d-b29b49e7223f'), 2, '85 [psi]', '120 [psi]', '61.7 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('1c076656-10e9-3f84-86ff-b00c5a06d613' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-08-19 15:30:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.78 [in_i''Hg]', '73 [degF]', '70 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '', '', 'PU-1', timestamp with time zone '2024-08-19 16:41:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('1c076656-10e9-3f84-86ff-b00c5a06d613' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-08-19 15:30:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.78 [in_i''Hg]', '73 [degF]', '70 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-08-19 16:41:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1501,12 +1611,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 1, '90 [psi]', '150 [psi]', '1:09.4 m:ss', '78 [degF]', '111 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '79 [degF]', '112 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('161905b7-c50f-3a6f-ad13-61e49d52528b' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-11-08 19:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.13 [in_i''Hg]', '54 [degF]', '73 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-11-08 21:31:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('161905b7-c50f-3a6f-ad13-61e49d52528b' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-11-08 19:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.13 [in_i''Hg]', '54 [degF]', '73 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-11-08 21:31:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1521,10 +1633,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 2, '85.0 [psi]', '120.0 [psi]', '92.1 s', '59 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 3, '85.0 [psi]', '120.0 [psi]', '93.1 s', '56 [degF]', '81 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-11-14 14:05:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '840 hPa', '18.9 Cel', '25 %', 'SETTLED', 'Waited 12 min each time, needle still.', '', 'PU-1', timestamp with time zone '2024-11-14 15:01:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2024-11-14 14:05:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '840 hPa', '18.9 Cel', '25 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Waited 12 min each time, needle still.', '', 'PU-1', timestamp with time zone '2024-11-14 15:01:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1537,10 +1651,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 1, '5.00 bar', '8.00 bar', '103.7 s', '23.4 Cel', '7.60 bar', '21.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '7d3bd55c-f8ba-3771-af9b-9dff6cd6b8b7'), 2, '5.00 bar', '8.00 bar', '105.8 s', '21.5 Cel', '7.65 bar', '20.8 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('3fbb7758-d9a4-3d15-8b5e-321966376914' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-11-14 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '57 [degF]', '68 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2024-11-14 21:25:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('3fbb7758-d9a4-3d15-8b5e-321966376914' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2024-11-14 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '57 [degF]', '68 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2024-11-14 21:25:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1551,20 +1665,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 1, '80 [psi]', '115 [psi]', '1:41.4 m:ss', '64 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 2, '80 [psi]', '115 [psi]', '1:43.6 m:ss', '63 [degF]', '82 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('c36678d9-65c6-34b2-9a29-ca22c6e0e7f6' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-11-19 16:55:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '59 [degF]', 'NOT_MEASURED', 'Two runs only, the line wanted its air back.', '', 'PU-1', timestamp with time zone '2024-11-19 18:15:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'c36678d9-65c6-34b2-9a29-ca22c6e0e7f6'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '3fbb7758-d9a4-3d15-8b5e-321966376914'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('c36678d9-65c6-34b2-9a29-ca22c6e0e7f6' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2024-11-19 16:55:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '59 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Two runs only, the line wanted its air back.', '', 'PU-1', timestamp with time zone '2024-11-19 18:15:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'c36678d9-65c6-34b2-9a29-ca22c6e0e7f6'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'c36678d9-65c6-34b2-9a29-ca22c6e0e7f6'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'c36678d9-65c6-34b2-9a29-ca22c6e0e7f6'), 0, '85 [psi]', '120 [psi]', '63.9 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'c36678d9-65c6-34b2-9a29-ca22c6e0e7f6'), 1, '85 [psi]', '120 [psi]', '63.2 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('9849fc3c-ff77-3e46-b2cc-94254ce75590' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-11-19 18:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.90 [in_i''Hg]', '57 [degF]', '81 %', 'MEASURED', '882 {rev}/min', '875 {rev}/min', 'Belt felt a bit loose, tightened after the test.', '', 'PU-1', timestamp with time zone '2024-11-19 20:13:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '9849fc3c-ff77-3e46-b2cc-94254ce75590'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('9849fc3c-ff77-3e46-b2cc-94254ce75590' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-11-19 18:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.90 [in_i''Hg]', '57 [degF]', '81 %', 'MEASURED', '882 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Belt felt a bit loose, tightened after the test.', '', 'PU-1', timestamp with time zone '2024-11-19 20:13:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '9849fc3c-ff77-3e46-b2cc-94254ce75590'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '9849fc3c-ff77-3e46-b2cc-94254ce75590'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1575,10 +1691,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '9849fc3c-ff77-3e46-b2cc-94254ce75590'), 1, '90 [psi]', '150 [psi]', '1:08.0 m:ss', '61 [degF]', '94 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '9849fc3c-ff77-3e46-b2cc-94254ce75590'), 2, '90 [psi]', '150 [psi]', '1:09.1 m:ss', '65 [degF]', '96 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('6303dceb-e0ee-3567-8803-718958844d44' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-02-06 14:55:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '52 [degF]', '55 %', 'MEASURED', '880 {rev}/min', '875 {rev}/min', 'Started from cold, no time to warm up. Every run slower than the one before.', '', 'PU-1', timestamp with time zone '2025-02-06 15:45:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '9849fc3c-ff77-3e46-b2cc-94254ce75590'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('6303dceb-e0ee-3567-8803-718958844d44' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-02-06 14:55:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '52 [degF]', '55 %', 'MEASURED', '880 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Started from cold, no time to warm up. Every run slower than the one before.', '', 'PU-1', timestamp with time zone '2025-02-06 15:45:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1591,10 +1709,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 2, '90 [psi]', '150 [psi]', '1:08.8 m:ss', '59 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 3, '90 [psi]', '150 [psi]', '1:11.2 m:ss', '56 [degF]', '88 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('711187be-97b1-3ba9-866f-4ee0cacb9906' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-02-13 18:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '49 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2025-02-13 20:08:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '711187be-97b1-3ba9-866f-4ee0cacb9906'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('711187be-97b1-3ba9-866f-4ee0cacb9906' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-02-13 18:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '49 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2025-02-13 20:08:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '711187be-97b1-3ba9-866f-4ee0cacb9906'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '711187be-97b1-3ba9-866f-4ee0cacb9906'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1605,10 +1725,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '711187be-97b1-3ba9-866f-4ee0cacb9906'), 2, '85 [psi]', '120 [psi]', '63.3 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '711187be-97b1-3ba9-866f-4ee0cacb9906'), 3, '85 [psi]', '120 [psi]', '63.3 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('49601565-4592-33b1-99e0-61448d95ee5c' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-02-19 13:55:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '835 hPa', '10.6 Cel', '43 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2025-02-19 15:06:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('49601565-4592-33b1-99e0-61448d95ee5c' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-02-19 13:55:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '835 hPa', '10.6 Cel', '43 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2025-02-19 15:06:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1621,10 +1741,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 1, '5.00 bar', '8.05 bar', '108.3 s', '12.5 Cel', '7.65 bar', '12.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '49601565-4592-33b1-99e0-61448d95ee5c'), 2, '5.00 bar', '8.00 bar', '106.2 s', '12.5 Cel', '7.60 bar', '12.6 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('dc9d537a-fa11-3a8a-9376-3e480b67132c' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-02-19 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.84 [in_i''Hg]', '51 [degF]', '57 %', 'MEASURED', 'Took the temperature twice, same.', '', 'PU-1', timestamp with time zone '2025-02-19 22:10:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('dc9d537a-fa11-3a8a-9376-3e480b67132c' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-02-19 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.84 [in_i''Hg]', '51 [degF]', '57 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Took the temperature twice, same.', '', 'PU-1', timestamp with time zone '2025-02-19 22:10:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1635,12 +1755,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 1, '80 [psi]', '115 [psi]', '1:43.6 m:ss', '60 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 2, '80 [psi]', '115 [psi]', '1:42.7 m:ss', '59 [degF]', '79 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('339910a6-70f2-3914-8d69-2f1882cb3d01' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-02-21 21:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '47 [degF]', '60 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-02-21 23:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('339910a6-70f2-3914-8d69-2f1882cb3d01' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-02-21 21:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '47 [degF]', '60 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-02-21 23:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1653,10 +1775,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 1, '85.0 [psi]', '120.0 [psi]', '93.8 s', '50 [degF]', '75 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 2, '85.0 [psi]', '120.0 [psi]', '94.4 s', '51 [degF]', '76 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-05-05 15:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '67 [degF]', 'NOT_MEASURED', 'Motor too hot to touch after.', '', 'PU-1', timestamp with time zone '2025-05-05 16:47:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-05-05 15:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '67 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Motor too hot to touch after.', '', 'PU-1', timestamp with time zone '2025-05-05 16:47:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1667,10 +1791,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a'), 2, '85 [psi]', '120 [psi]', '64.8 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '0ab390a3-cb60-3d22-8e70-cd54c1ed0f9a'), 3, '85 [psi]', '120 [psi]', '64.0 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('6ddda8ea-7504-39c2-b66b-a120a4199d81' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-05-12 14:55:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.95 [in_i''Hg]', '71 [degF]', '62 %', 'MEASURED', '873 {rev}/min', '875 {rev}/min', 'Thermocouple through the plug on top.', '', 'PU-1', timestamp with time zone '2025-05-12 16:06:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('6ddda8ea-7504-39c2-b66b-a120a4199d81' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-05-12 14:55:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.95 [in_i''Hg]', '71 [degF]', '62 %', 'MEASURED', '873 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Thermocouple through the plug on top.', '', 'PU-1', timestamp with time zone '2025-05-12 16:06:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1681,12 +1805,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 1, '90 [psi]', '150 [psi]', '1:09.4 m:ss', '78 [degF]', '111 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '73 [degF]', '106 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('095f4a2b-ca46-397a-9e25-94fe15114621' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-05-12 15:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '70 [degF]', '56 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-05-12 17:17:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('095f4a2b-ca46-397a-9e25-94fe15114621' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-05-12 15:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '70 [degF]', '56 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-05-12 17:17:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1699,10 +1825,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 1, '85.0 [psi]', '120.0 [psi]', '94.6 s', '77 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 2, '85.0 [psi]', '120.0 [psi]', '95.3 s', '78 [degF]', '101 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('af51e767-255a-342e-b7fc-b50f32f1af62' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-05-13 15:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.87 [in_i''Hg]', '66 [degF]', '75 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-05-13 16:17:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('af51e767-255a-342e-b7fc-b50f32f1af62' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-05-13 15:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.87 [in_i''Hg]', '66 [degF]', '75 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2025-05-13 16:17:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1713,10 +1841,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 1, '80 [psi]', '115 [psi]', '1:42.3 m:ss', '72 [degF]', '92 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 2, '80 [psi]', '115 [psi]', '1:41.1 m:ss', '73 [degF]', '92 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('8b66a08b-e34b-3ad4-8cf6-284215d2bd29' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-05-16 15:15:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '829 hPa', '24.6 Cel', '24 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2025-05-16 15:56:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'af51e767-255a-342e-b7fc-b50f32f1af62'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('8b66a08b-e34b-3ad4-8cf6-284215d2bd29' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-05-16 15:15:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '829 hPa', '24.6 Cel', '24 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2025-05-16 15:56:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1729,10 +1859,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 1, '5.00 bar', '8.00 bar', '107.7 s', '27.1 Cel', '7.65 bar', '27.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 2, '5.00 bar', '8.00 bar', '107.0 s', '26.7 Cel', '7.65 bar', '27.2 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('2fb02b79-b1b3-3876-a5cf-31d15e97651c' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-08-05 20:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.19 [in_i''Hg]', '78 [degF]', '71 %', 'MEASURED', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2025-08-05 22:26:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('2fb02b79-b1b3-3876-a5cf-31d15e97651c' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-08-05 20:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.19 [in_i''Hg]', '78 [degF]', '71 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2025-08-05 22:26:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1745,10 +1875,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 2, '80 [psi]', '116 [psi]', '1:45.4 m:ss', '86 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 3, '80 [psi]', '115 [psi]', '1:44.5 m:ss', '84 [degF]', '103 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('822e5559-6452-33af-af66-be05905de673' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-08-08 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.03 [in_i''Hg]', '68 [degF]', '89 %', 'MEASURED', '868 {rev}/min', '875 {rev}/min', 'Oil topped up, half a litre.', '', 'PU-1', timestamp with time zone '2025-08-08 22:02:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '2fb02b79-b1b3-3876-a5cf-31d15e97651c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', date '2026-07-01', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('822e5559-6452-33af-af66-be05905de673' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-08-08 20:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.03 [in_i''Hg]', '68 [degF]', '89 %', 'MEASURED', '868 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Oil topped up, half a litre.', '', 'PU-1', timestamp with time zone '2025-08-08 22:02:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1759,12 +1891,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 1, '90 [psi]', '150 [psi]', '1:10.0 m:ss', '75 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 2, '90 [psi]', '150 [psi]', '1:10.7 m:ss', '74 [degF]', '107 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('f230a62a-a91b-3467-8695-f0181b710aa8' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-08-14 20:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '76 [degF]', '73 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-08-14 21:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('f230a62a-a91b-3467-8695-f0181b710aa8' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-08-14 20:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '76 [degF]', '73 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-08-14 21:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1777,10 +1911,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 1, '85.0 [psi]', '120.0 [psi]', '97.2 s', '81 [degF]', '105 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 2, '85.0 [psi]', '120.0 [psi]', '96.3 s', '83 [degF]', '107 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('180b53b9-4ab7-3820-a732-67219093ef20' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-08-18 16:35:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '85 [degF]', 'NOT_MEASURED', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2025-08-18 17:33:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '180b53b9-4ab7-3820-a732-67219093ef20'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('180b53b9-4ab7-3820-a732-67219093ef20' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-08-18 16:35:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '85 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2025-08-18 17:33:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '180b53b9-4ab7-3820-a732-67219093ef20'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '180b53b9-4ab7-3820-a732-67219093ef20'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1789,10 +1925,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '180b53b9-4ab7-3820-a732-67219093ef20'), 1, '85 [psi]', '120 [psi]', '61.6 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '180b53b9-4ab7-3820-a732-67219093ef20'), 2, '85 [psi]', '120 [psi]', '64.0 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4767f715-2a8f-37b2-bdcd-490e29841598' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-08-18 19:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '828 hPa', '28.9 Cel', '39 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2025-08-18 20:20:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4767f715-2a8f-37b2-bdcd-490e29841598' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-08-18 19:45:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '828 hPa', '28.9 Cel', '39 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2025-08-18 20:20:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1805,12 +1941,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 1, '5.00 bar', '8.00 bar', '109.3 s', '30.0 Cel', '7.65 bar', '30.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 2, '5.00 bar', '8.00 bar', '107.5 s', '33.7 Cel', '7.60 bar', '32.2 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('024d6544-e0bb-332f-9c56-16865e05df3c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-11-03 20:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.79 [in_i''Hg]', '61 [degF]', '68 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-11-03 21:14:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('024d6544-e0bb-332f-9c56-16865e05df3c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-11-03 20:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.79 [in_i''Hg]', '61 [degF]', '68 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', '', '', 'PU-1', timestamp with time zone '2025-11-03 21:14:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1825,10 +1961,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 2, '85.0 [psi]', '120.0 [psi]', '95.7 s', '66 [degF]', '89 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 3, '85.0 [psi]', '120.0 [psi]', '95.8 s', '63 [degF]', '88 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('1517e50d-d4a6-3aed-84b1-611996ae4431' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-11-06 19:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.27 [in_i''Hg]', '60 [degF]', '53 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2025-11-06 19:55:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'OVERDUE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('1517e50d-d4a6-3aed-84b1-611996ae4431' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-11-06 19:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.27 [in_i''Hg]', '60 [degF]', '53 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2025-11-06 19:55:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1839,10 +1977,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 1, '80 [psi]', '115 [psi]', '1:40.0 m:ss', '71 [degF]', '90 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 2, '80 [psi]', '115 [psi]', '1:41.0 m:ss', '70 [degF]', '88 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('96b1c872-a104-3085-b12c-1e3008b5f0d5' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-11-17 19:45:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '58 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2025-11-17 20:44:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '96b1c872-a104-3085-b12c-1e3008b5f0d5'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '1517e50d-d4a6-3aed-84b1-611996ae4431'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', date '2026-07-01', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('96b1c872-a104-3085-b12c-1e3008b5f0d5' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-11-17 19:45:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '58 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2025-11-17 20:44:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '96b1c872-a104-3085-b12c-1e3008b5f0d5'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '96b1c872-a104-3085-b12c-1e3008b5f0d5'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1851,10 +1991,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '96b1c872-a104-3085-b12c-1e3008b5f0d5'), 1, '85 [psi]', '120 [psi]', '63.8 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '96b1c872-a104-3085-b12c-1e3008b5f0d5'), 2, '85 [psi]', '120 [psi]', '63.3 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('0e7db6af-5160-32ca-8e49-cac65b7d09a9' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-11-20 18:35:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.88 [in_i''Hg]', '56 [degF]', '69 %', 'MEASURED', '881 {rev}/min', '875 {rev}/min', 'Belt felt a bit loose, tightened after the test.', '', 'PU-1', timestamp with time zone '2025-11-20 19:17:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '0e7db6af-5160-32ca-8e49-cac65b7d09a9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0e7db6af-5160-32ca-8e49-cac65b7d09a9' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2025-11-20 18:35:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.88 [in_i''Hg]', '56 [degF]', '69 %', 'MEASURED', '881 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Belt felt a bit loose, tightened after the test.', '', 'PU-1', timestamp with time zone '2025-11-20 19:17:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0e7db6af-5160-32ca-8e49-cac65b7d09a9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '0e7db6af-5160-32ca-8e49-cac65b7d09a9'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1865,10 +2005,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0e7db6af-5160-32ca-8e49-cac65b7d09a9'), 1, '90 [psi]', '150 [psi]', '1:08.4 m:ss', '67 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0e7db6af-5160-32ca-8e49-cac65b7d09a9'), 2, '90 [psi]', '150 [psi]', '1:10.3 m:ss', '64 [degF]', '97 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('21f8995a-f7f5-3c58-930b-b25a8a55be3d' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-11-21 15:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '11.1 Cel', '25 %', 'SETTLED', 'Coffee while it settles.', '', 'PU-1', timestamp with time zone '2025-11-21 16:28:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '0e7db6af-5160-32ca-8e49-cac65b7d09a9'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2026-10-28', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('21f8995a-f7f5-3c58-930b-b25a8a55be3d' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2025-11-21 15:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '11.1 Cel', '25 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Coffee while it settles.', '', 'PU-1', timestamp with time zone '2025-11-21 16:28:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1883,10 +2025,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 2, '5.00 bar', '8.00 bar', '105.4 s', '14.8 Cel', '7.65 bar', '13.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 3, '5.00 bar', '8.00 bar', '106.4 s', '13.8 Cel', '7.65 bar', '13.8 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('c130f8ef-cc07-3ee0-8f0f-628fea259674' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2026-02-10 16:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.20 [in_i''Hg]', '46 [degF]', '69 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', 'Seamer line down for cleaning, so nobody drew air.', '', 'PU-1', timestamp with time zone '2026-02-10 17:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('c130f8ef-cc07-3ee0-8f0f-628fea259674' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2026-02-10 16:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.20 [in_i''Hg]', '46 [degF]', '69 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Seamer line down for cleaning, so nobody drew air.', '', 'PU-1', timestamp with time zone '2026-02-10 17:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1897,10 +2039,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 1, '90 [psi]', '150 [psi]', '1:08.3 m:ss', '54 [degF]', '86 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 2, '90 [psi]', '150 [psi]', '1:09.2 m:ss', '51 [degF]', '83 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('37ed742e-ff42-3218-952d-e7ca6c3d1ffa' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2026-02-11 14:50:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '837 hPa', '9.8 Cel', '52 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2026-02-11 16:42:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = 'c130f8ef-cc07-3ee0-8f0f-628fea259674'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2026-10-28', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('37ed742e-ff42-3218-952d-e7ca6c3d1ffa' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2026-02-11 14:50:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '837 hPa', '9.8 Cel', '52 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2026-02-11 16:42:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1913,12 +2057,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 1, '5.00 bar', '8.00 bar', '106.5 s', '11.9 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 2, '5.00 bar', '8.00 bar', '106.2 s', '12.4 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('9547e5a4-8185-3468-b9e2-6cf5e120edea' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-02-12 16:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.07 [in_i''Hg]', '53 [degF]', '69 %', 'MEASURED', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-02-12 17:27:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('9547e5a4-8185-3468-b9e2-6cf5e120edea' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-02-12 16:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.07 [in_i''Hg]', '53 [degF]', '69 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-02-12 17:27:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1931,10 +2075,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, '85.0 [psi]', '120.0 [psi]', '96.0 s', '61 [degF]', '84 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 2, '85.0 [psi]', '120.0 [psi]', '95.5 s', '60 [degF]', '82 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2026-02-16 17:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '50 [degF]', 'NOT_MEASURED', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2026-02-16 19:11:00+00', 'Søren Kjærgaard' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = 'c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'OVERDUE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2026-02-16 17:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '50 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2026-02-16 19:11:00+00', 'Søren Kjærgaard' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = 'c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -1943,10 +2089,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9'), 1, '85 [psi]', '119 [psi]', '61.4 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'c9d4d09d-1ad0-32ec-87f6-b26fd7bcafc9'), 2, '85 [psi]', '120 [psi]', '65.1 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('0d816e08-7448-3118-a14b-92a03bf1adc8' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2026-02-19 16:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.76 [in_i''Hg]', '58 [degF]', '62 %', 'MEASURED', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2026-02-19 17:58:00+00', 'Nguyễn Văn Phúc' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0d816e08-7448-3118-a14b-92a03bf1adc8' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2026-02-19 16:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.76 [in_i''Hg]', '58 [degF]', '62 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2026-02-19 17:58:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1959,12 +2105,14 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 2, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '64 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 3, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '64 [degF]', '83 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4e9c2257-8add-334e-9077-fbf57c57f49f' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-05-06 17:55:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.09 [in_i''Hg]', '71 [degF]', '83 %', 'MEASURED', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-05-06 19:46:00+00', 'Zdeňka Horáková' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', date '2026-07-01', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4e9c2257-8add-334e-9077-fbf57c57f49f' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-05-06 17:55:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.09 [in_i''Hg]', '71 [degF]', '83 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-05-06 19:46:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', '240 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 2, 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', '24 [ft_i]', '2.067 [in_i]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1979,10 +2127,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 2, '85.0 [psi]', '120.0 [psi]', '96.6 s', '74 [degF]', '99 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 3, '85.0 [psi]', '120.0 [psi]', '97.7 s', '77 [degF]', '101 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('7e905eca-59e7-3e27-9a12-b3abab826cec' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2026-05-11 14:55:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.08 [in_i''Hg]', '72 [degF]', '78 %', 'MEASURED', '', '', 'PU-1', timestamp with time zone '2026-05-11 15:33:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'OVERDUE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('7e905eca-59e7-3e27-9a12-b3abab826cec' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2026-05-11 14:55:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.08 [in_i''Hg]', '72 [degF]', '78 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', '', '', 'PU-1', timestamp with time zone '2026-05-11 15:33:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 0, 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', '200 [gal_us]', '150 [psi]', 'MAKER_SHEET' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume)
 select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', '3.5 [gal_us]' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -1993,10 +2143,12 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 1, '80 [psi]', '115 [psi]', '1:42.8 m:ss', '82 [degF]', '101 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 2, '80 [psi]', '115 [psi]', '1:44.0 m:ss', '79 [degF]', '99 [degF]' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2026-05-15 13:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '833 hPa', '19.9 Cel', '22 %', 'SETTLED', '', '', 'PU-1', timestamp with time zone '2026-05-15 14:27:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '7e905eca-59e7-3e27-9a12-b3abab826cec'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', date '2026-07-01', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2026-05-15 13:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '833 hPa', '19.9 Cel', '22 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2026-05-15 14:27:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, length, bore)
 select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -2009,10 +2161,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 1, '5.00 bar', '8.00 bar', '107.5 s', '22.2 Cel', '7.65 bar', '22.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 2, '5.00 bar', '8.00 bar', '108.6 s', '23.0 Cel', '7.65 bar', '22.8 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4bdf3e70-639b-35c5-a418-97d1a5739bc6' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2026-05-22 15:35:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '67 [degF]', 'NOT_MEASURED', '', '', 'PU-1', timestamp with time zone '2026-05-22 16:42:00+00', 'Amina Diallo' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '4bdf3e70-639b-35c5-a418-97d1a5739bc6'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4bdf3e70-639b-35c5-a418-97d1a5739bc6' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2026-05-22 15:35:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '67 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2026-05-22 16:42:00+00', 'Amina Diallo' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4bdf3e70-639b-35c5-a418-97d1a5739bc6'), 0, 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', '80 [gal_us]', '150 [psi]', 'DIMENSIONS' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4bdf3e70-639b-35c5-a418-97d1a5739bc6'), 0, '100 [psi]', '27 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
@@ -2021,10 +2173,10 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4bdf3e70-639b-35c5-a418-97d1a5739bc6'), 1, '85 [psi]', '121 [psi]', '64.1 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '4bdf3e70-639b-35c5-a418-97d1a5739bc6'), 2, '85 [psi]', '120 [psi]', '63.2 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('80db7e7b-b7b1-3864-a2ce-708ace1a03e8' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2026-05-22 17:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.00 [in_i''Hg]', '73 [degF]', '63 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', 'Oil topped up, half a litre.', '', 'PU-1', timestamp with time zone '2026-05-22 19:11:00+00', 'Tomás Iriarte' from demo_start;
-insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp)
-select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('80db7e7b-b7b1-3864-a2ce-708ace1a03e8' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2026-05-22 17:20:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.00 [in_i''Hg]', '73 [degF]', '63 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Oil topped up, half a litre.', '', 'PU-1', timestamp with time zone '2026-05-22 19:11:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', '120 [gal_us]', '200 [psi]', 'PLATE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
@@ -2037,6 +2189,34 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '81 [degF]', '113 [degF]' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
 select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 3, '90 [psi]', '150 [psi]', '1:08.9 m:ss', '82 [degF]', '114 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2026-10-28', 'IN_DATE' from demo_start;
+insert into gauge_restatement (calibration_id, restated_at, restated_by, note)
+select (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e'), timestamp with time zone '2023-03-15 17:20:00+00', 'Marguerite Bélanger', 'PG-03 read 5 % too much, nobody knows since when, so all tests of C-03 with it are restated. We took C-03 for better than it is; the dryer was chosen by that figure and is large enough.' from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '0b6a4edc-f96a-38f7-84ba-dda5c0204fe8') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '06e12fa1-7470-33fe-a602-fad48de3a6e0') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '214ba8f5-38b4-3dce-8b53-989a79347878') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '859ba0bc-fd74-3ac0-9fea-112992ea7602') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '2d744620-7d5b-3555-a932-d2423995c340') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '47f6ab03-c5f9-38ad-b8bf-638e79026c87') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = 'e413dcfa-4151-3707-8c7b-d65c9832305a') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '0a3dbb5f-9e85-36e5-a798-1a7a218dc9cc') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '1abc7c28-0033-3aa4-b6c5-422821bb3600') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204') from demo_start;
+insert into gauge_restatement_test (restatement_id, test_id)
+select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806') from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:30:00+00', 'Marguerite Bélanger', 'SITE', (select id from site where name = 'Gull Point cannery'), 'Gull Point cannery', 'name: Gull Point cannery
 zone: America/Los_Angeles

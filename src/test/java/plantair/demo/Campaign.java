@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.UUID;
 import plantair.equipment.Compressor;
+import plantair.equipment.CompressorPlate;
 import plantair.pumpup.VolumePart;
 import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Entered;
@@ -17,7 +18,9 @@ import plantair.quantity.PressureUnit;
 import plantair.quantity.Rounded;
 import plantair.quantity.VesselVolume;
 import plantair.quantity.VolumeUnit;
+import plantair.testrecord.InstrumentCopy;
 import plantair.testrecord.RunEntry;
+import plantair.testrecord.TestChecks;
 import plantair.testrecord.TestConditions;
 import plantair.testrecord.TestDraft;
 import plantair.testrecord.VolumeCopy;
@@ -71,8 +74,19 @@ final class Campaign {
         }
         String tester = machine.habits().tester(random);
         String note = occasion.note().isEmpty() ? machine.habits().note(random) : occasion.note();
-        TestDraft draft =
-                draft(id(occasion.date() + " first"), at(occasion), tester, conditions(weather, speed), runs, note);
+        CompressorPlate plate = compressor.facts().plate();
+        TestChecks checks = Stories.hasHold(machine.tag(), occasion)
+                ? HoldSimulation.watch(machine, gauge, weather, plate, flow, occasion.leak(), volume)
+                : TestChecks.of(plate);
+        TestDraft draft = draft(
+                id(occasion.date() + " first"),
+                at(occasion),
+                tester,
+                conditions(weather, speed),
+                runs,
+                note,
+                checks,
+                GaugeCopies.of(machine, occasion.date()));
         Instant recorded = draft.performedAt().plus(25 + random.nextInt(90), ChronoUnit.MINUTES);
         return new DemoTest(draft, recorded, occasion.trouble(), delivered, null);
     }
@@ -115,11 +129,33 @@ final class Campaign {
     }
 
     private TestDraft draft(
-            UUID submission, Instant at, String tester, TestConditions conditions, List<RunEntry> runs, String note) {
+            UUID submission,
+            Instant at,
+            String tester,
+            TestConditions conditions,
+            List<RunEntry> runs,
+            String note,
+            TestChecks checks,
+            List<InstrumentCopy> gauges) {
         var site = compressor.site().facts();
         var ratings = compressor.facts().ratings();
+        boolean overdue = gauges.stream().anyMatch(InstrumentCopy::isPastItsDate);
         return new TestDraft(
-                submission, compressor, at, site.zone(), tester, conditions, volumes, ratings, runs, note, "", "PU-1");
+                submission,
+                compressor,
+                at,
+                site.zone(),
+                tester,
+                conditions,
+                volumes,
+                ratings,
+                runs,
+                note,
+                "",
+                "PU-1",
+                checks,
+                gauges,
+                overdue ? Stories.OVERDUE_REASON : null);
     }
 
     /** The same readings once more, with the water that was found later. */
@@ -137,7 +173,15 @@ final class Campaign {
                 c.speed(),
                 c.ratedSpeed());
         String note = draft.notes() + " Later: " + Stories.WATER_FOUND;
-        TestDraft again = draft(id("dry"), draft.performedAt(), draft.tester(), conditions, draft.runs(), note);
+        TestDraft again = draft(
+                id("dry"),
+                draft.performedAt(),
+                draft.tester(),
+                conditions,
+                draft.runs(),
+                note,
+                draft.checks(),
+                draft.instruments());
         Instant recorded = wet.recordedAt().plus(6, ChronoUnit.DAYS);
         var correction = new DemoTest.Correction(draft.submission(), Stories.WATER_REASON);
         return new DemoTest(again, recorded, Occasion.Trouble.NONE, wet.trueFlow(), correction);

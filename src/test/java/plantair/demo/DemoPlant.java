@@ -43,8 +43,15 @@ final class DemoPlant {
         var receivers = Registers.RECEIVERS.stream()
                 .map(one -> one.facts())
                 .filter(facts -> facts.tag().equals(tag))
-                .map(facts ->
-                        new VolumeCopy(VolumePart.Kind.RECEIVER, 0, tag, facts.volume(), null, null, facts.mawp()));
+                .map(facts -> new VolumeCopy(
+                        VolumePart.Kind.RECEIVER,
+                        0,
+                        tag,
+                        facts.volume(),
+                        null,
+                        null,
+                        facts.mawp(),
+                        facts.volumeKnownBy()));
         var pipes = Registers.PIPES.stream()
                 .map(one -> one.facts())
                 .filter(facts -> facts.tag().equals(tag))

@@ -34,6 +34,7 @@ final class DemoPlantSql {
         new GaugeSql(script).add();
         var testSql = new TestSql(script);
         tests.forEach(testSql::add);
+        new RestatementSql(script).add(tests);
         ChangeSql.add(script, tests);
         return HEAD + script + FOOT;
     }

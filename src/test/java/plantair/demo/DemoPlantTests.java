@@ -97,21 +97,6 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
     }
 
     @Test
-    void showsTheStepOfTheNewGauge() {
-        double before = mean("C-03", day -> day.getYear() == 2022);
-        double after = mean("C-03", day -> !day.isBefore(Machines.NEW_GAUGE));
-
-        assertThat(after / before).isBetween(0.91, 0.96);
-    }
-
-    @Test
-    void showsLowOutputWhereTheValveLeaked() {
-        double usual = mean("C-03", day -> day.getYear() == 2022);
-
-        assertThat(flow(only(Trouble.LEAKING_VALVE)) / usual).isBetween(0.8, 0.92);
-    }
-
-    @Test
     void averagesAllButTheColdStart() {
         StoredResult cold = only(Trouble.COLD_START);
 

@@ -23,6 +23,11 @@ record Gauge(PressureUnit unit, double resolution, double error) {
     /** The true gauge pressure when the eye takes the needle to be on this mark. */
     double pascalsAt(double mark, Random random) {
         double needle = mark + 0.3 * resolution * random.nextGaussian();
+        return pascals(needle);
+    }
+
+    /** The true gauge pressure when the needle shows this. */
+    double pascals(double needle) {
         return GaugePressure.of(needle / (1 + error), unit).pascals();
     }
 

@@ -60,7 +60,7 @@ final class GaugeSql {
 
     private void point(UUID submission, int position, AsFound point) {
         script.add(new Insert("calibration_point")
-                .setSql("calibration_id", "(select id from calibration where submission = '" + submission + "')")
+                .setSql("calibration_id", Script.calibrationId(submission))
                 .set("position", position)
                 .set("reading", point.reading())
                 .set("error", point.error()));

@@ -57,10 +57,14 @@ abstract class LoadedDemoPlant {
     }
 
     StoredResult only(Trouble trouble) {
-        return result(TRUTH.stream()
+        return result(truth(trouble));
+    }
+
+    static DemoTest truth(Trouble trouble) {
+        return TRUTH.stream()
                 .filter(test -> test.trouble() == trouble)
                 .findFirst()
-                .orElseThrow());
+                .orElseThrow();
     }
 
     StoredResult result(DemoTest test) {

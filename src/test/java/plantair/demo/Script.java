@@ -29,6 +29,10 @@ final class Script {
         return "(select id from " + table + " where " + column + " = '" + name + "')";
     }
 
+    static String calibrationId(UUID submission) {
+        return "(select id from calibration where submission = '" + submission + "')";
+    }
+
     static String testId(UUID submission) {
         return "(select id from pump_up_test where submission = '" + submission + "')";
     }

@@ -15,9 +15,12 @@ final class Stories {
     static final String WATER_FOUND =
             "float drain of R-02 was stuck, 130 US gal came out by the bucket. Same readings, water taken off.";
     static final String WATER_REASON = "water drained";
+    static final String OVERDUE_REASON =
+            "No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.";
 
     private static final LocalDate FIRST_QUARTER = LocalDate.of(2020, 2, 1);
     private static final LocalDate LAST_QUARTER = LocalDate.of(2026, 5, 1);
+    private static final LocalDate HOLDS_SINCE = LocalDate.of(2025, 1, 1);
 
     /** By machine: tests out of the ordinary, in place of the one of that quarter. */
     private static final Map<String, List<Occasion>> SPECIAL = Map.of(
@@ -77,6 +80,12 @@ final class Stories {
         }
         all.sort(Comparator.comparing(Occasion::date));
         return all;
+    }
+
+    /** True when the tank was watched before the runs: since 2025 on C-02, and once where a valve was heard. */
+    static boolean hasHold(String tag, Occasion occasion) {
+        return occasion.trouble() == Trouble.LEAKING_VALVE
+                || tag.equals("C-02") && !occasion.date().isBefore(HOLDS_SINCE);
     }
 
     private static LocalDate workday(LocalDate day) {

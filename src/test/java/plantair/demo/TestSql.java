@@ -1,7 +1,9 @@
 package plantair.demo;
 
 import plantair.pumpup.VolumePart;
+import plantair.testrecord.InstrumentCopy;
 import plantair.testrecord.RunEntry;
+import plantair.testrecord.TestChecks;
 import plantair.testrecord.TestConditions;
 import plantair.testrecord.TestDraft;
 import plantair.testrecord.VolumeCopy;
@@ -25,7 +27,9 @@ final class TestSql {
                 .set("performed_at", draft.performedAt())
                 .set("zone", draft.zone())
                 .set("tester", draft.tester());
-        conditions(insert, draft.conditions())
+        conditions(insert, draft.conditions());
+        checks(insert, draft.checks())
+                .set("override_reason", draft.overrideReason())
                 .set("notes", draft.notes())
                 .set("confirmed", draft.confirmed())
                 .set("method_version", draft.methodVersion())
@@ -44,6 +48,9 @@ final class TestSql {
         for (int i = 0; i < draft.runs().size(); i++) {
             run(id, i, draft.runs().get(i));
         }
+        for (int i = 0; i < draft.instruments().size(); i++) {
+            instrument(id, i, draft.instruments().get(i));
+        }
     }
 
     private static Insert conditions(Insert insert, TestConditions conditions) {
@@ -58,6 +65,33 @@ final class TestSql {
                 .set("rated_speed", conditions.ratedSpeed());
     }
 
+    /** What the demo knows of; the rest was not read. */
+    private static Insert checks(Insert insert, TestChecks checks) {
+        return insert.set("hold_start", checks.holdStart())
+                .set("hold_end", checks.holdEnd())
+                .set("hold_wait", checks.holdWait())
+                .set("hold_place", checks.holdPlace())
+                .set("motor_power", checks.motorPower())
+                .set("motor_phases", checks.motorPhases())
+                .set("displacement", checks.displacement())
+                .set("control", checks.control());
+    }
+
+    private void instrument(String testId, int position, InstrumentCopy copy) {
+        script.add(new Insert("pump_up_instrument")
+                .setSql("test_id", testId)
+                .set("position", position)
+                .set("kind", copy.kind())
+                .setSql("instrument_id", Script.id("instrument", copy.tag()))
+                .set("tag", copy.tag())
+                .set("span", copy.span())
+                .set("limit_percent", copy.limitPercent())
+                .set("division", copy.division())
+                .set("accuracy", copy.accuracy())
+                .set("due_on", copy.dueOn())
+                .set("status", copy.status()));
+    }
+
     private void volume(String testId, int position, VolumeCopy copy) {
         String register = copy.kind() == VolumePart.Kind.RECEIVER ? "receiver" : "pipe_piece";
         script.add(new Insert("pump_up_volume")
@@ -69,7 +103,8 @@ final class TestSql {
                 .set("volume", copy.volume())
                 .set("length", copy.length())
                 .set("bore", copy.bore())
-                .set("mawp", copy.mawp()));
+                .set("mawp", copy.mawp())
+                .set("known_by", copy.knownBy()));
     }
 
     private void run(String testId, int position, RunEntry run) {
