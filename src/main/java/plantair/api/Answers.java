@@ -52,7 +52,11 @@ record Answers(UnitSet units, ResultText text, MessageSource messages, Locale lo
 
     private Flow flow(FlowRate flow, @Nullable Double relativeU, FlowBasis basis) {
         double value = flow.in(units.flow());
-        return new Flow(value, units.flow().code(), relativeU == null ? null : Math.abs(value) * relativeU, basis);
+        return new Flow(
+                value,
+                units.flow().code(),
+                relativeU == null ? null : Math.abs(flow.times(relativeU).in(units.flow())),
+                basis);
     }
 
     private BudgetLine line(Component component) {

@@ -89,6 +89,11 @@ public record PumpUpResult(
         return atRatedSpeed == null ? freeAir : atRatedSpeed;
     }
 
+    /** Standard uncertainty of the ratio to the rating; zero when nothing can be compared. */
+    public double ratingUncertainty() {
+        return rating == null ? 0 : rating.ratio() * uncertainty.combined();
+    }
+
     /** False when no flow came out, or a finding says that it does not show the machine's wear. */
     public boolean joinsTrend() {
         return freeAir != null

@@ -30,4 +30,14 @@ public record FlowRate(double cubicMetresPerSecond) {
     public double in(FlowUnit unit) {
         return unit.fromSi(cubicMetresPerSecond);
     }
+
+    /** A part or a multiple of this flow, such as its uncertainty. */
+    public FlowRate times(double factor) {
+        return new FlowRate(cubicMetresPerSecond * factor);
+    }
+
+    /** The ratio of this flow to another; on one basis, or it says nothing. */
+    public double over(FlowRate other) {
+        return cubicMetresPerSecond / other.cubicMetresPerSecond;
+    }
 }

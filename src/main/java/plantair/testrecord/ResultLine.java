@@ -62,6 +62,7 @@ public record ResultLine(
             return Optional.empty();
         }
         // the part of rated speed does not depend on the gauge
-        return Optional.of(new FlowRate(asRecordedM3PerS * (comparableM3PerS / freeAirM3PerS)));
+        return Optional.of(
+                new FlowRate(asRecordedM3PerS).times(new FlowRate(comparableM3PerS).over(new FlowRate(freeAirM3PerS))));
     }
 }

@@ -115,7 +115,7 @@ public final class QuantityFormat {
     }
 
     private double part(FlowRate flow, double relativeU) {
-        return Math.abs(new FlowRate(flow.cubicMetresPerSecond() * relativeU).in(units.flow()));
+        return Math.abs(flow.times(relativeU).in(units.flow()));
     }
 
     public String temperature(Temperature temperature) {

@@ -50,7 +50,7 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
                 format().gauge(result.midPressure()),
                 format().flow(result.handMethod()),
                 flow(result.atRatedSpeed(), u),
-                rating == null ? "" : format().percent(rating.ratio(), rating.ratio() * u),
+                rating == null ? "" : format().percent(rating.ratio(), result.ratingUncertainty()),
                 rating == null
                         ? ""
                         : say(
