@@ -10,7 +10,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
+import plantair.maintenance.MaintenanceEvents;
 import plantair.pumpup.PumpUpResult;
+import plantair.testrecord.ChooseBaseline;
 import plantair.testrecord.Histories;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
@@ -30,12 +32,25 @@ public class Machines {
     private final PumpUpTests tests;
     private final Histories histories;
     private final ResultProjection projection;
+    private final MaintenanceEvents events;
+    private final ChooseBaseline baselines;
+    private final SiteLimits siteLimits;
 
-    Machines(Compressors compressors, PumpUpTests tests, Histories histories, ResultProjection projection) {
+    Machines(
+            Compressors compressors,
+            PumpUpTests tests,
+            Histories histories,
+            ResultProjection projection,
+            MaintenanceEvents events,
+            ChooseBaseline baselines,
+            SiteLimits siteLimits) {
         this.compressors = compressors;
         this.tests = tests;
         this.histories = histories;
         this.projection = projection;
+        this.events = events;
+        this.baselines = baselines;
+        this.siteLimits = siteLimits;
     }
 
     /**
@@ -55,7 +70,14 @@ public class Machines {
         Map<Long, PumpUpTest> corrections =
                 tests.findBySupersedesIdIn(records.map(PumpUpTest::id).getContent()).stream()
                         .collect(Collectors.toMap(PumpUpTest::supersedesId, Function.identity()));
-        return new MachineFile(machine, resultsOf(machine.history().tests()), records, corrections);
+        return new MachineFile(
+                machine,
+                resultsOf(machine.history().tests()),
+                records,
+                corrections,
+                events.findCurrent(compressorId),
+                baselines.of(compressorId),
+                siteLimits.of(compressor.site()).limits());
     }
 
     private static int index(int page) {

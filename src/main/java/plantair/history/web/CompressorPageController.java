@@ -18,16 +18,19 @@ final class CompressorPageController {
 
     private final Machines machines;
     private final MachineViews views;
+    private final CheckViews checks;
 
-    CompressorPageController(Machines machines, MachineViews views) {
+    CompressorPageController(Machines machines, MachineViews views, CheckViews checks) {
         this.machines = machines;
         this.views = views;
+        this.checks = checks;
     }
 
     @GetMapping("/compressors/{id:\\d+}")
     String show(@PathVariable long id, @RequestParam(defaultValue = "1") int page, UnitSet units, Model model) {
         var file = machines.file(id, page, SIZE);
         model.addAttribute("machine", views.of(file, units));
+        model.addAttribute(CheckViews.ATTRIBUTE, checks.ofMachine(id));
         model.addAttribute(
                 "paging",
                 new Paging("/compressors/" + id, page, SIZE, file.records().getTotalElements()));
