@@ -12,6 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.pumpup.PumpUpResult;
+import plantair.testrecord.Histories;
 import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
@@ -31,12 +32,19 @@ public class Machines {
     private final Compressors compressors;
     private final PumpUpTests tests;
     private final StoredResults results;
+    private final Histories histories;
     private final ResultProjection projection;
 
-    Machines(Compressors compressors, PumpUpTests tests, StoredResults results, ResultProjection projection) {
+    Machines(
+            Compressors compressors,
+            PumpUpTests tests,
+            StoredResults results,
+            Histories histories,
+            ResultProjection projection) {
         this.compressors = compressors;
         this.tests = tests;
         this.results = results;
+        this.histories = histories;
         this.projection = projection;
     }
 
@@ -80,7 +88,7 @@ public class Machines {
         Compressor compressor = compressors
                 .findWithSiteById(compressorId)
                 .orElseThrow(() -> new NoSuchRecord("compressor " + compressorId));
-        Machine machine = machine(compressor, results.currentLinesOf(compressorId));
+        Machine machine = new Machine(compressor, histories.of(compressorId));
         machine.facts(); // reads the ratings while the transaction is open
         Page<PumpUpTest> records =
                 tests.findByCompressorIdOrderByPerformedAtDescIdDesc(compressorId, PageRequest.of(index(page), size));
@@ -95,7 +103,7 @@ public class Machines {
     }
 
     private static Machine machine(Compressor compressor, List<ResultLine> lines) {
-        return new Machine(compressor, new MachineHistory(lines));
+        return new Machine(compressor, new MachineHistory(lines, List.of(), List.of()));
     }
 
     private Map<Long, PumpUpResult> resultsOf(Collection<ResultLine> lines) {

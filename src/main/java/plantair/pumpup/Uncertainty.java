@@ -95,6 +95,17 @@ public record Uncertainty(List<Component> components) {
         return rootSumSquare(true);
     }
 
+    /** Root sum of squares of the components that tests share by one thing. */
+    public double sharedWith(SharedWith thing) {
+        double sum = 0;
+        for (Component component : components) {
+            if (component.sharedWith() == thing) {
+                sum += component.relative() * component.relative();
+            }
+        }
+        return StrictMath.sqrt(sum);
+    }
+
     /** Both together, for any statement about the absolute flow. */
     public double combined() {
         return StrictMath.hypot(random(), shared());

@@ -22,6 +22,7 @@ import plantair.quantity.FlowRate;
  * @param restatedBy the calibration that restates it; null when it is as recorded
  * @param freeAirM3PerS free air delivered at the speed of the test; null when the runs were not averaged
  * @param asRecordedM3PerS the same before the gauge was found wrong; null when it is as recorded or had no average
+ * @param marks between which it was made, and the errors it shares with other tests
  */
 public record ResultLine(
         long testId,
@@ -34,7 +35,8 @@ public record ResultLine(
         boolean joinsTrend,
         @Nullable Long restatedBy,
         @Nullable Double freeAirM3PerS,
-        @Nullable Double asRecordedM3PerS) {
+        @Nullable Double asRecordedM3PerS,
+        TestMarks marks) {
 
     /** The day of the test where it was made. */
     public LocalDate date() {

@@ -1,6 +1,7 @@
 package plantair.testrecord;
 
 import jakarta.persistence.Column;
+import jakarta.persistence.Embedded;
 import jakarta.persistence.EmbeddedId;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -47,6 +48,9 @@ public class StoredResult {
     private double relativeCombined;
     private @Nullable Double ratingRatio;
 
+    @Embedded
+    private TestMarks marks;
+
     @Enumerated(EnumType.STRING)
     private @Nullable Severity severity;
 
@@ -79,6 +83,7 @@ public class StoredResult {
         relativeShared = result.uncertainty().shared();
         relativeCombined = result.uncertainty().combined();
         ratingRatio = result.rating() == null ? null : result.rating().ratio();
+        marks = TestMarks.of(test, result);
         severity = result.findings().isEmpty()
                 ? null
                 : result.findings().get(0).code().severity();
@@ -159,6 +164,11 @@ public class StoredResult {
     /** The worst severity of its findings; empty when there are none. */
     public Optional<Severity> severity() {
         return Optional.ofNullable(severity);
+    }
+
+    /** Between which marks it was made, and the errors it shares with other tests. */
+    public TestMarks marks() {
+        return marks;
     }
 
     String detail() {

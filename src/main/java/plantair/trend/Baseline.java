@@ -24,11 +24,36 @@ public final class Baseline {
     }
 
     /**
-     * The comparison of two different tests, each with the uncertainty from causes that differ between tests. Errors that
-     * both share cancel in the ratio.
+     * The comparison of two different tests. Errors that both share cancel in the ratio; what only one of them has counts.
      */
     public static BaselineComparison compare(OutputPoint test, OutputPoint baseline) {
-        double u = Math.sqrt(test.relativeU() * test.relativeU() + baseline.relativeU() * baseline.relativeU());
-        return new BaselineComparison(ratio(test.flow(), baseline.flow()), u);
+        double squares = test.relativeU() * test.relativeU() + baseline.relativeU() * baseline.relativeU();
+        squares += sharedVariance(test, baseline);
+        return new BaselineComparison(ratio(test.flow(), baseline.flow()), Math.sqrt(squares));
+    }
+
+    private static double sharedVariance(OutputPoint test, OutputPoint baseline) {
+        double variance = 0;
+        for (SharedError error : test.shared()) {
+            variance += square(error.relativeU() * (error.coefficient() - coefficient(baseline, error)));
+        }
+        for (SharedError error : baseline.shared()) {
+            if (test.shared().stream().noneMatch(error::isSameAs)) {
+                variance += square(error.relativeU() * error.coefficient());
+            }
+        }
+        return variance;
+    }
+
+    private static double coefficient(OutputPoint point, SharedError error) {
+        return point.shared().stream()
+                .filter(error::isSameAs)
+                .mapToDouble(SharedError::coefficient)
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 }

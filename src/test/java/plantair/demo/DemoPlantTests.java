@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -22,9 +23,8 @@ import plantair.site.Sites;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testrecord.StoredResult;
-import plantair.trend.Direction;
-import plantair.trend.OutputLine;
 import plantair.trend.OutputPoint;
+import plantair.trend.OutputTrend;
 
 /** The stories of the demo plant as the application sees them. */
 abstract class DemoPlantTests extends LoadedDemoPlant {
@@ -79,11 +79,14 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
 
     @Test
     void showsWearAsFalling() {
-        var line = OutputLine.of(current("C-02", day -> true).stream()
-                .map(result -> new OutputPoint(day(result), result.comparable().orElseThrow(), result.relativeRandom()))
-                .toList());
+        var line = OutputTrend.of(
+                current("C-02", day -> true).stream()
+                        .map(result -> new OutputPoint(
+                                day(result), result.comparable().orElseThrow(), result.relativeRandom()))
+                        .toList(),
+                List.of());
 
-        assertThat(line.direction()).isEqualTo(Direction.FALLING);
+        assertThat(line.code().isDecline()).isTrue();
     }
 
     @Test

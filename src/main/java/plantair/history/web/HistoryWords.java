@@ -6,7 +6,7 @@ import org.springframework.stereotype.Component;
 import plantair.pumpup.Finding;
 import plantair.pumpup.PumpUpResult;
 import plantair.pumpup.Severity;
-import plantair.trend.Direction;
+import plantair.trend.TrendCode;
 import plantair.web.Choices;
 import plantair.web.Status;
 import plantair.web.Status.Kind;
@@ -21,9 +21,9 @@ final class HistoryWords {
         this.choices = choices;
     }
 
-    Status direction(Direction direction) {
-        Kind kind = direction == Direction.FALLING || direction == Direction.RISING ? Kind.WATCH : Kind.NONE;
-        return new Status(kind, choices.label("history.direction", direction));
+    Status trend(TrendCode code) {
+        Kind kind = code.isDecline() || code == TrendCode.READS_HIGHER ? Kind.WATCH : Kind.NONE;
+        return new Status(kind, choices.label("history.trend", code));
     }
 
     /** The worst finding of a test; without one nothing is said of the machine, so nothing is green. */

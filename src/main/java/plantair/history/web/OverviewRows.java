@@ -44,7 +44,7 @@ final class OverviewRows {
                         .last()
                         .map(last -> last(machine, last, page.results().get(last.testId()), format))
                         .orElse(null),
-                words.direction(machine.history().line().direction()));
+                words.trend(machine.history().trend().code()));
     }
 
     private OverviewRow.LastTest last(Machine machine, ResultLine last, PumpUpResult result, QuantityFormat format) {

@@ -13,7 +13,8 @@ import plantair.quantity.FlowRate;
 import plantair.quantity.Rounded;
 import plantair.testrecord.MachineHistory;
 import plantair.testrecord.ResultLine;
-import plantair.trend.OutputLine;
+import plantair.trend.Level;
+import plantair.trend.OutputTrend;
 import plantair.trend.YearlyChange;
 import plantair.web.QuantityFormat;
 import plantair.web.UnitSet;
@@ -29,17 +30,17 @@ final class Trends {
     }
 
     TrendView trend(MachineHistory history) {
-        OutputLine line = history.line();
+        OutputTrend line = history.trend();
         Optional<YearlyChange> change = line.yearlyChange();
         return new TrendView(
                 line.count(),
-                words.direction(line.direction()),
-                "history.explained." + line.direction().name(),
+                words.trend(line.code()),
+                "history.explained." + line.code().name(),
                 change.map(year -> sharp(year.percent(), year) + " ± " + sharp(year.standardUncertainty(), year))
                         .orElse(null),
                 change.map(year -> sharp(year.lowPercent(), year)).orElse(null),
                 change.map(year -> sharp(year.highPercent(), year)).orElse(null),
-                line.scattersMoreThanStated(),
+                line.scatter().isPresent(),
                 history.baseline()
                         .map(test -> new MachineView.Baseline(
                                 test.testId(), test.date().toString()))
@@ -54,7 +55,7 @@ final class Trends {
 
     List<PointRow> points(MachineFile file, UnitSet units) {
         MachineHistory history = file.machine().history();
-        OutputLine line = history.line();
+        OutputTrend line = history.trend();
         var rows = new PointRows(words, history, line, units);
         List<PointRow> points = new ArrayList<>(history.tests().stream()
                 .map(test -> rows.of(test, file.results().get(test.testId())))
@@ -63,12 +64,14 @@ final class Trends {
         return points;
     }
 
-    private record PointRows(HistoryWords words, MachineHistory history, OutputLine line, UnitSet units) {
+    private record PointRows(HistoryWords words, MachineHistory history, OutputTrend line, UnitSet units) {
 
         PointRow of(ResultLine test, PumpUpResult result) {
             QuantityFormat format = QuantityFormat.of(units);
             Optional<FlowRate> flow = test.comparable();
-            Optional<FlowRate> onLine = flow.filter(q -> test.joinsTrend()).flatMap(q -> line.at(test.date()));
+            Optional<FlowRate> onLine = flow.filter(q -> test.joinsTrend())
+                    .flatMap(q -> line.at(test.date()))
+                    .map(Level::flow);
             double combined = result.uncertainty().combined();
             return new PointRow(
                     test.testId(),

@@ -15,11 +15,10 @@ import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
 import plantair.quantity.Rounded;
 import plantair.quantity.Unit;
-import plantair.testrecord.MachineHistory;
+import plantair.testrecord.Histories;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
-import plantair.testrecord.StoredResults;
 import plantair.web.EnteredField;
 import plantair.web.UnitSet;
 
@@ -31,12 +30,12 @@ final class UsualPlan {
     private static final String USUAL_LIMIT = "2";
 
     private final PumpUpTests tests;
-    private final StoredResults results;
+    private final Histories histories;
     private final Receivers receivers;
 
-    UsualPlan(PumpUpTests tests, StoredResults results, Receivers receivers) {
+    UsualPlan(PumpUpTests tests, Histories histories, Receivers receivers) {
         this.tests = tests;
-        this.results = results;
+        this.histories = histories;
         this.receivers = receivers;
     }
 
@@ -73,10 +72,7 @@ final class UsualPlan {
     }
 
     private Optional<EnteredField> lastFlow(long compressorId, UnitSet units) {
-        return new MachineHistory(results.currentLinesOf(compressorId))
-                .last()
-                .flatMap(ResultLine::comparable)
-                .map(flow -> flowField(flow, units));
+        return histories.of(compressorId).last().flatMap(ResultLine::comparable).map(flow -> flowField(flow, units));
     }
 
     private static EnteredField flowField(FlowRate flow, UnitSet units) {

@@ -8,7 +8,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 import plantair.instrument.Calibrations;
 import plantair.pumpup.PumpUpResult;
-import plantair.testrecord.MachineHistory;
+import plantair.testrecord.Histories;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
@@ -26,6 +26,7 @@ class TestViews {
 
     private final PumpUpTests tests;
     private final StoredResults results;
+    private final Histories histories;
     private final ResultProjection projection;
     private final Calibrations calibrations;
     private final ResultText text;
@@ -34,6 +35,7 @@ class TestViews {
     TestViews(
             PumpUpTests tests,
             StoredResults results,
+            Histories histories,
             ResultProjection projection,
             Calibrations calibrations,
             ResultText text,
@@ -42,6 +44,7 @@ class TestViews {
         this.calibrations = calibrations;
         this.tests = tests;
         this.results = results;
+        this.histories = histories;
         this.projection = projection;
         this.messages = messages;
     }
@@ -75,7 +78,7 @@ class TestViews {
     }
 
     private TestView.Headline headline(StoredResult stored, PumpUpResult result, ResultWords words) {
-        var history = new MachineHistory(results.currentLinesOf(stored.compressorId()));
+        var history = histories.of(stored.compressorId());
         Optional<ResultLine> baseline = history.baseline();
         String ofBaseline = history.tests().stream()
                 .filter(line -> line.testId() == stored.testId())
