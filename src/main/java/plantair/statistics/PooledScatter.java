@@ -11,7 +11,7 @@ import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
  * <p>Source: ν0 after JCGM 100:2008, G.4.2 (from memory): ν0 ≈ ½ (Δu/u)⁻², so that ν0 = 4 is a stated uncertainty good to
  * about 35 %. The pooling and the guard are a choice of this program; docs/trend.md tells why.
  *
- * <p>Checked by: OutputLineReferenceTests, PooledScatterTests.
+ * <p>Checked by: OutputTrendReferenceTests, PooledScatterTests.
  *
  * @param s factor on the stated uncertainties, above zero
  * @param degreesOfFreedom of s, above zero
