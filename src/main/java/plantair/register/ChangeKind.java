@@ -13,5 +13,11 @@ public enum ChangeKind {
     /** An instrument, or a calibration of it by superseding it. */
     INSTRUMENT,
     /** A pump-up test, by superseding it. */
-    TEST
+    TEST,
+    /** A maintenance event, by correcting or withdrawing it; told of its compressor. */
+    EVENT,
+    /** The baseline of a compressor; told of the compressor. */
+    BASELINE,
+    /** The limits at which the plant wants to act. */
+    LIMITS
 }
