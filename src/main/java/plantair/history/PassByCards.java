@@ -31,12 +31,14 @@ public class PassByCards {
     private final Compressors compressors;
     private final Histories histories;
     private final PumpUpTests tests;
+    private final SiteLimits limits;
     private final Clock clock;
 
-    PassByCards(Compressors compressors, Histories histories, PumpUpTests tests, Clock clock) {
+    PassByCards(Compressors compressors, Histories histories, PumpUpTests tests, SiteLimits limits, Clock clock) {
         this.compressors = compressors;
         this.histories = histories;
         this.tests = tests;
+        this.limits = limits;
         this.clock = clock;
     }
 
@@ -66,7 +68,6 @@ public class PassByCards {
     private PassByCard card(Compressor compressor, PumpUpTest baseline) {
         baseline.instruments().size(); // read while the transaction is open
         RunEntry first = baseline.runs().get(0);
-        Limits limits = limits(compressor.site().id());
         AbsolutePressure station = ResultProjection.stationPressure(baseline);
         return new PassByCard(
                 compressor,
@@ -77,28 +78,27 @@ public class PassByCards {
                         baseline.runs().stream()
                                 .map(run -> Elapsed.of(run.elapsed()))
                                 .toList(),
-                        limits),
+                        limits(compressor)),
                 PassByTime.shorterPerKelvin(
                         GaugePressure.of(first.startPressure()).above(station),
                         GaugePressure.of(first.stopPressure()).above(station),
                         Temperature.of(baseline.conditions().intakeTemperature())),
                 station,
-                limits,
+                limits(compressor),
                 today(compressor));
     }
 
     private PassByCard without(Compressor compressor, @Nullable Obstacle obstacle) {
-        Limits limits = limits(compressor.site().id());
-        return new PassByCard(compressor, obstacle, null, List.of(), null, 0, null, limits, today(compressor));
+        return new PassByCard(
+                compressor, obstacle, null, List.of(), null, 0, null, limits(compressor), today(compressor));
     }
 
     private LocalDate today(Compressor compressor) {
         return LocalDate.now(clock.withZone(compressor.site().facts().zoneId()));
     }
 
-    /** The limits of a site; every plant has the same as yet. */
-    private static Limits limits(long siteId) {
-        return Limits.DEFAULT;
+    private Limits limits(Compressor compressor) {
+        return limits.of(compressor.site()).limits();
     }
 
     private static boolean isBetweenSameMarks(RunEntry one, RunEntry other) {
