@@ -42,6 +42,8 @@ public class MachineState {
     private @Nullable LocalDate nextStepBy;
     private int rankNumber;
     private double part;
+
+    @Column(name = "part_u")
     private @Nullable Double partU;
 
     @Column(length = 20_000)

@@ -96,7 +96,7 @@ final class NextSteps {
         return switch (standing) {
             case ACT -> new Chosen(NextStep.ACT_NOW);
             case WATCH, PLAN ->
-                crossing(history, limits.actBelow())
+                history.crossing(limits.actBelow())
                         .flatMap(NextSteps::earliest)
                         .map(day -> new Chosen(NextStep.PLAN_REBUILD, day))
                         .orElse(new Chosen(NextStep.CHECK_CHEAPEST_FIRST));
@@ -105,12 +105,6 @@ final class NextSteps {
             case OK, NOT_KNOWN ->
                 new Chosen(NextStep.NONE, history.last().orElseThrow().date().plusMonths(MONTHS_BETWEEN_TESTS));
         };
-    }
-
-    private static Optional<Crossing> crossing(MachineHistory history, int percent) {
-        return history.baseline()
-                .flatMap(history::point)
-                .flatMap(point -> history.trend().crossing(point.flow().times(percent / 100.0), 0));
     }
 
     private static Optional<LocalDate> earliest(Crossing crossing) {
