@@ -88,7 +88,7 @@ record ChangeView(
             case TEST -> "/tests/" + id;
             case EVENT -> "/compressors/" + id + "/events";
             case BASELINE -> "/compressors/" + id;
-            case LIMITS -> "/";
+            case LIMITS -> "/sites/" + id + "/limits";
         };
     }
 }

@@ -1,9 +1,11 @@
 package plantair.site.web;
 
+import java.util.Objects;
 import java.util.Optional;
 import plantair.pumpup.Station;
 import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Entered;
+import plantair.quantity.FixedUnit;
 import plantair.quantity.Length;
 import plantair.quantity.LengthUnit;
 import plantair.quantity.PressureUnit;
@@ -28,6 +30,8 @@ final class SiteForm {
     private String zone = "";
     private EnteredField elevation = new EnteredField();
     private EnteredField barometer = new EnteredField();
+    private String currency = "";
+    private EnteredField tariff = new EnteredField();
     private String note = "";
     private String confirmed = "";
     private EditForm edit = new EditForm();
@@ -37,6 +41,7 @@ final class SiteForm {
         form.zone = Zones.DEFAULT;
         form.elevation = EnteredField.blank(units.elevation());
         form.barometer = EnteredField.blank(barometerUnit(units));
+        form.tariff = EnteredField.blank(FixedUnit.PER_KILOWATT_HOUR);
         form.edit = EditForm.by(person);
         return form;
     }
@@ -48,6 +53,8 @@ final class SiteForm {
         form.zone = facts.zone();
         form.elevation = EnteredField.of(facts.elevation(), units.elevation());
         form.barometer = EnteredField.of(facts.barometer(), barometerUnit(units));
+        form.currency = Objects.requireNonNullElse(facts.currency(), "");
+        form.tariff = EnteredField.of(facts.tariff(), FixedUnit.PER_KILOWATT_HOUR);
         form.note = facts.note();
         form.edit = EditForm.of(site, person);
         return form;
@@ -68,6 +75,9 @@ final class SiteForm {
         Optional<Entered> pressure = checks.optional("barometer", barometer, PressureUnit.class)
                 .filter(typed ->
                         isWithin(sent, "barometer", typed.value() > 0 ? kilopascals(typed) : 0, LEAST_KPA, MOST_KPA));
+        var money = new Money(currency, tariff);
+        var readCurrency = money.readCurrency(sent);
+        var readTariff = money.readTariff(sent);
         if (elevation.isBlank() && barometer.isBlank()) {
             sent.reject("elevation.number", "site.station.missing");
         }
@@ -78,7 +88,13 @@ final class SiteForm {
             return Optional.empty();
         }
         return Optional.of(new SiteFacts(
-                readName.get(), readZone.get(), height.orElse(null), pressure.orElse(null), readNote.orElse("")));
+                readName.get(),
+                readZone.get(),
+                height.orElse(null),
+                pressure.orElse(null),
+                readCurrency.orElse(null),
+                readTariff.orElse(null),
+                readNote.orElse("")));
     }
 
     private Optional<String> readZone(Submission sent) {
@@ -133,6 +149,18 @@ final class SiteForm {
 
     public EnteredField getBarometer() {
         return barometer;
+    }
+
+    public String getCurrency() {
+        return currency;
+    }
+
+    public void setCurrency(String currency) {
+        this.currency = currency;
+    }
+
+    public EnteredField getTariff() {
+        return tariff;
     }
 
     public String getNote() {
