@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -113,12 +114,18 @@ final class TrendWords {
     }
 
     private Optional<Note> ranks(MachineHistory history) {
-        OutputTrend trend = history.trend();
-        List<ResultLine> carriers = history.tests().stream()
-                .filter(test -> trend.carriedBy().contains(test.testId()))
+        return history.trend()
+                .ranks()
+                .map(ranks -> ranks.agrees()
+                        ? note(TrendNote.RANKS_AGREE)
+                        : note(TrendNote.RANKS_DISAGREE, carriers(history)));
+    }
+
+    private static List<ResultLine> carriers(MachineHistory history) {
+        Set<Long> carriers = Set.copyOf(history.trend().carriedBy());
+        return history.tests().stream()
+                .filter(test -> carriers.contains(test.testId()))
                 .toList();
-        return trend.ranks()
-                .map(ranks -> ranks.agrees() ? note(TrendNote.RANKS_AGREE) : note(TrendNote.RANKS_DISAGREE, carriers));
     }
 
     /** One note for all changes of one kind; a shift that rounds to nothing is left out. */
