@@ -85,7 +85,7 @@
       x: {type: "utc", label: null, ticks: Math.max(4, Math.floor(width / 110))},
       y: {label: table.dataset.yLabel || table.dataset.unit, nice: true, labelArrow: "none", ticks: 6},
       marks: [
-        Plot.gridY({strokeOpacity: 0.12}),
+        Plot.gridY({ticks: 6, strokeOpacity: 0.12}),
         ...band(data.line, false),
         ...band(data.line, true),
         ...levelMarks(data.levels, narrow),
