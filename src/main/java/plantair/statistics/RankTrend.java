@@ -102,20 +102,18 @@ public final class RankTrend {
         double[] probabilities = new double[last + 1];
         probabilities[0] = 1;
         for (int k = 2; k <= n; k++) {
-            cumulate(probabilities);
-            for (int i = last; i >= k; i--) {
-                probabilities[i] -= probabilities[i - k];
-            }
-            for (int i = 0; i <= last; i++) {
-                probabilities[i] /= k;
+            int reach = Math.min(last, k * (k - 1) / 2);
+            cumulate(probabilities, reach);
+            for (int i = reach; i >= 0; i--) {
+                probabilities[i] = (probabilities[i] - (i >= k ? probabilities[i - k] : 0)) / k;
             }
         }
-        cumulate(probabilities);
+        cumulate(probabilities, last);
         return probabilities;
     }
 
-    private static void cumulate(double[] values) {
-        for (int i = 1; i < values.length; i++) {
+    private static void cumulate(double[] values, int last) {
+        for (int i = 1; i <= last; i++) {
             values[i] += values[i - 1];
         }
     }
