@@ -57,7 +57,7 @@
     const many = tests.length > MANY;
     const barred = tests.filter((test) => test.low !== null);
     const bar = {x: "date", y1: "low", y2: "high", strokeWidth: many ? 0.75 : 1.5};
-    const dot = {x: "date", y: "flow", r: many ? 2.25 : 4.5};
+    const dot = {x: "date", y: "flow", r: many ? 2.25 : 4.5, fillOpacity: many ? 0.45 : 1};
     return [
       Plot.ruleX(barred.filter((test) => test.counted), {...bar, strokeOpacity: many ? 0.4 : 1, className: "bars"}),
       Plot.ruleX(barred.filter((test) => !test.counted), {...bar, strokeDasharray: "2,3", className: "bars-left-out"}),
@@ -76,7 +76,7 @@
       width,
       height: narrow ? 320 : 420,
       marginLeft: 52,
-      marginRight: data.levels.length === 0 ? 20 : narrow ? 48 : 128,
+      marginRight: data.levels.length === 0 ? 20 : narrow ? 48 : 138,
       marginTop: 48,
       marginBottom: 36,
       insetLeft: 16,

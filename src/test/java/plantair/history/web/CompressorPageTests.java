@@ -3,7 +3,11 @@ package plantair.history.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.persistence.EntityManagerFactory;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.UUID;
 import org.hibernate.SessionFactory;
 import org.jsoup.nodes.Document;
@@ -285,7 +289,6 @@ abstract class CompressorPageTests {
 
         assertThat(page().select("figure").attr("data-summary"))
                 .startsWith("Chart of 12 tests from 2020-01-05 to 2025-07-05. Trend: no decline seen.");
-        assertThat(page().select("figure ~ * table, figure ~ table").eachText()).isNotEmpty();
         for (var table : page().select("main table")) {
             assertThat(table.select("caption").text()).isNotEmpty();
         }
@@ -311,8 +314,10 @@ abstract class CompressorPageTests {
     }
 
     @Test
-    void hasASentenceForEveryCode() {
+    void hasASentenceForEveryCode() throws IOException {
+        String catalogue = Files.readString(Path.of("docs/findings.md"));
         for (TrendNote note : TrendNote.values()) {
+            assertThat(catalogue).contains("| " + note + " |");
             assertThat(said("history.note." + note)).isNotEmpty();
         }
         for (TrendCode code : TrendCode.values()) {
@@ -333,7 +338,7 @@ abstract class CompressorPageTests {
     }
 
     private String said(String key) {
-        return messages.getMessage(key, new Object[] {1, 1, 1, 1, 1}, java.util.Locale.ENGLISH);
+        return messages.getMessage(key, new Object[] {1, 1, 1, 1, 1}, Locale.ENGLISH);
     }
 }
 
