@@ -31,6 +31,9 @@ public class MachineStates implements CompressorFollower {
 
     private static final int BATCH = 200;
 
+    /** Keeps the number of rows before a page an int, as the database wants it. */
+    private static final int MOST_PAGES = 1_000_000;
+
     private final StoredStates states;
     private final Compressors compressors;
     private final Histories histories;
@@ -63,11 +66,12 @@ public class MachineStates implements CompressorFollower {
      * @param siteId machines of this site only; 0 for all
      * @param retired whether retired machines are shown
      * @param standings those that are shown; a machine that was never tested stands as not known
-     * @param page from 0
+     * @param page from 1; any other than those that exist is empty or the first
      */
     @Transactional(readOnly = true)
     public Page<MachineLine> page(long siteId, boolean retired, Collection<Standing> standings, int page, int size) {
-        return states.worstFirst(siteId, retired, standings, PageRequest.of(page, size));
+        return states.worstFirst(
+                siteId, retired, standings, PageRequest.of(Math.min(Math.max(page, 1), MOST_PAGES) - 1, size));
     }
 
     /** What else is known of the last tests. */

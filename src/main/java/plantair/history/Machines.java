@@ -18,7 +18,6 @@ import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
 import plantair.testrecord.ResultProjection;
-import plantair.trend.Limits;
 import plantair.web.NoSuchRecord;
 
 /** Machines with their histories, from the registers, the tests and the projection of their results. */
@@ -35,6 +34,7 @@ public class Machines {
     private final ResultProjection projection;
     private final MaintenanceEvents events;
     private final ChooseBaseline baselines;
+    private final SiteLimits siteLimits;
 
     Machines(
             Compressors compressors,
@@ -42,13 +42,15 @@ public class Machines {
             Histories histories,
             ResultProjection projection,
             MaintenanceEvents events,
-            ChooseBaseline baselines) {
+            ChooseBaseline baselines,
+            SiteLimits siteLimits) {
         this.compressors = compressors;
         this.tests = tests;
         this.histories = histories;
         this.projection = projection;
         this.events = events;
         this.baselines = baselines;
+        this.siteLimits = siteLimits;
     }
 
     /**
@@ -75,12 +77,7 @@ public class Machines {
                 corrections,
                 events.findCurrent(compressorId),
                 baselines.of(compressorId),
-                limits(compressor.site().id()));
-    }
-
-    /** Parts of the baseline at which a site wants to act. */
-    public Limits limits(long siteId) {
-        return Limits.DEFAULT;
+                siteLimits.of(compressor.site()).limits());
     }
 
     private static int index(int page) {

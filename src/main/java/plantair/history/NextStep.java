@@ -20,7 +20,7 @@ public enum NextStep {
     MEASURE_BETTER,
     /** Below the last limit. */
     ACT_NOW,
-    /** The line reaches the last limit; the date is the earliest day, at 80 %. */
+    /** Declining, and the line reaches the last limit; the date is the earliest day, at 80 %. */
     PLAN_REBUILD,
     /** Below a limit, without a line that foretells more. */
     CHECK_CHEAPEST_FIRST,

@@ -95,11 +95,7 @@ final class NextSteps {
     private static Chosen byFigures(MachineHistory history, Standing standing, Limits limits) {
         return switch (standing) {
             case ACT -> new Chosen(NextStep.ACT_NOW);
-            case WATCH, PLAN ->
-                history.crossing(limits.actBelow())
-                        .flatMap(NextSteps::earliest)
-                        .map(day -> new Chosen(NextStep.PLAN_REBUILD, day))
-                        .orElse(new Chosen(NextStep.CHECK_CHEAPEST_FIRST));
+            case WATCH, PLAN -> foretold(history, limits).orElse(new Chosen(NextStep.CHECK_CHEAPEST_FIRST));
             case REPEAT -> new Chosen(NextStep.REPEAT);
             case CANNOT_BE_TOLD -> new Chosen(NextStep.MEASURE_BETTER);
             case OK, NOT_KNOWN ->
@@ -107,9 +103,13 @@ final class NextSteps {
         };
     }
 
-    private static Optional<LocalDate> earliest(Crossing crossing) {
-        return crossing.code() == Crossing.Code.LATER_THAN
+    /** Only the strong word foretells: a few tests that fall ask for the cheapest checks, not for a rebuild. */
+    private static Optional<Chosen> foretold(MachineHistory history, Limits limits) {
+        return history.trend().code() != TrendCode.DECLINING
                 ? Optional.empty()
-                : Optional.ofNullable(crossing.earliest());
+                : history.crossing(limits.actBelow())
+                        .filter(crossing -> crossing.code() != Crossing.Code.LATER_THAN)
+                        .flatMap(crossing -> Optional.ofNullable(crossing.earliest()))
+                        .map(day -> new Chosen(NextStep.PLAN_REBUILD, day));
     }
 }

@@ -8,10 +8,14 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import plantair.history.Check;
 import plantair.history.CheckLists;
+import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.TestPagePart;
 
-/** What to look at when output is down, in words; asked by the fragment {@code compressors/_checks}. */
+/** What to look at when output is down, in words, for the fragment {@code compressors/_checks}. */
 @Component
-public class CheckViews {
+final class CheckViews implements TestPagePart {
+
+    static final String ATTRIBUTE = "checks";
 
     private final CheckLists lists;
     private final MessageSource messages;
@@ -31,13 +35,19 @@ public class CheckViews {
     public record Line(String what, String why, @Nullable String caution) {}
 
     /** For the page of a machine; empty while its output is not down. */
-    public List<Line> ofMachine(long compressorId) {
+    List<Line> ofMachine(long compressorId) {
         return lines(lists.ofMachine(compressorId));
     }
 
+    @Override
+    public String attribute() {
+        return ATTRIBUTE;
+    }
+
     /** For the page of a test; empty when it shows no loss. */
-    public List<Line> ofTest(long compressorId, long testId) {
-        return lines(lists.ofTest(compressorId, testId));
+    @Override
+    public List<Line> of(PumpUpTest test) {
+        return lines(lists.ofTest(test.compressor().id(), test.id()));
     }
 
     private List<Line> lines(List<Check> checks) {

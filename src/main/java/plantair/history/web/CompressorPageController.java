@@ -18,11 +18,13 @@ final class CompressorPageController {
 
     private final Machines machines;
     private final MachineViews views;
+    private final CheckViews checks;
     private final CostViews costs;
 
-    CompressorPageController(Machines machines, MachineViews views, CostViews costs) {
+    CompressorPageController(Machines machines, MachineViews views, CheckViews checks, CostViews costs) {
         this.machines = machines;
         this.views = views;
+        this.checks = checks;
         this.costs = costs;
     }
 
@@ -30,6 +32,7 @@ final class CompressorPageController {
     String show(@PathVariable long id, @RequestParam(defaultValue = "1") int page, UnitSet units, Model model) {
         var file = machines.file(id, page, SIZE);
         model.addAttribute("machine", views.of(file, units));
+        model.addAttribute(CheckViews.ATTRIBUTE, checks.ofMachine(id));
         model.addAttribute("cost", costs.of(file.machine()));
         model.addAttribute(
                 "paging",

@@ -18,7 +18,6 @@ import plantair.trend.Standing;
 import plantair.web.Choice;
 import plantair.web.Choices;
 import plantair.web.FieldChecks;
-import plantair.web.NoSuchRecord;
 import plantair.web.Paging;
 import plantair.web.QuantityFormat;
 import plantair.web.UnitSet;
@@ -58,11 +57,8 @@ final class OverviewController {
         if (errors.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
-        if (page < 1) {
-            throw new NoSuchRecord("no page " + page);
-        }
         var wanted = standing.map(EnumSet::of).orElse(EnumSet.allOf(Standing.class));
-        var found = states.page(site, show == Show.ALL, wanted, page - 1, SIZE);
+        var found = states.page(site, show == Show.ALL, wanted, page, SIZE);
         String href = "/?site=" + site + "&standing=" + standing.map(Enum::name).orElse("") + "&show=" + show;
         model.addAttribute("rows", rows.of(found.getContent(), units));
         model.addAttribute("paging", new Paging(href, page, SIZE, found.getTotalElements()));

@@ -9,7 +9,7 @@ import plantair.history.StateDetail.Dot;
 import plantair.quantity.Rounded;
 
 /**
- * The last tests as a small picture. Every machine has the same scale, 70 to 110 % of baseline, so that pictures can be
+ * The last tests as a small picture. Every machine has the same scale, 75 to 105 % of baseline, so that pictures can be
  * compared; what lies beyond is drawn at the edge.
  *
  * @param points of the line through the tests that join the trend
@@ -20,10 +20,10 @@ import plantair.quantity.Rounded;
 public record SmallLine(String points, List<Mark> dots, String baseline, String told) {
 
     static final double WIDTH = 120;
-    static final double HEIGHT = 32;
+    static final double HEIGHT = 40;
     private static final double EDGE = 4;
-    private static final double LOWEST = 0.7;
-    private static final double HIGHEST = 1.1;
+    private static final double LOWEST = 0.75;
+    private static final double HIGHEST = 1.05;
 
     /**
      * A test.
