@@ -16,6 +16,7 @@ import plantair.trend.PassByTime;
  * @param compressor the machine
  * @param obstacle why there can be no card; null when there is one
  * @param baseline the baseline test, its runs and instruments read; null without one
+ * @param gaugeChanged whether the newest test was read with another gauge
  * @param volumes what the baseline test filled
  * @param times from mark to mark; null when there can be no card
  * @param shorterPerKelvin part by which warmer air at the stop shortens them
@@ -27,6 +28,7 @@ public record PassByCard(
         Compressor compressor,
         @Nullable Obstacle obstacle,
         @Nullable PumpUpTest baseline,
+        boolean gaugeChanged,
         List<VolumeCopy> volumes,
         @Nullable PassByTime times,
         double shorterPerKelvin,

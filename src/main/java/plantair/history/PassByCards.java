@@ -3,6 +3,7 @@ package plantair.history;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -12,8 +13,10 @@ import plantair.history.PassByCard.Obstacle;
 import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Elapsed;
 import plantair.quantity.GaugePressure;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.Temperature;
 import plantair.testrecord.Histories;
+import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
@@ -27,6 +30,9 @@ import plantair.web.NoSuchRecord;
 @Service
 @Transactional(readOnly = true)
 public class PassByCards {
+
+    /** Of the rise; further off the time does not grow in proportion. Our own choice. */
+    private static final double MOST_PART_OFF = 0.05;
 
     private final Compressors compressors;
     private final Histories histories;
@@ -51,7 +57,8 @@ public class PassByCards {
         Compressor compressor = compressors
                 .findWithSiteById(compressorId)
                 .orElseThrow(() -> new NoSuchRecord("compressor " + compressorId));
-        ResultLine line = histories.of(compressorId).baseline().orElse(null);
+        MachineHistory history = histories.of(compressorId);
+        ResultLine line = history.baseline().orElse(null);
         if (line == null) {
             return without(compressor, Obstacle.NO_BASELINE);
         }
@@ -60,12 +67,19 @@ public class PassByCards {
         if (line.isRestated()) {
             return without(compressor, Obstacle.GAUGE_FOUND_WRONG);
         }
-        return runs.stream().allMatch(run -> isBetweenSameMarks(run, runs.get(0)))
-                ? card(compressor, baseline)
+        return runs.stream().allMatch(run -> isNearMarks(run, runs.get(0)))
+                ? card(compressor, baseline, isOtherGauge(history, line))
                 : without(compressor, Obstacle.MARKS_DIFFER);
     }
 
-    private PassByCard card(Compressor compressor, PumpUpTest baseline) {
+    private static boolean isOtherGauge(MachineHistory history, ResultLine baseline) {
+        return history.last()
+                .filter(last ->
+                        !Objects.equals(last.marks().gaugeId(), baseline.marks().gaugeId()))
+                .isPresent();
+    }
+
+    private PassByCard card(Compressor compressor, PumpUpTest baseline, boolean gaugeChanged) {
         baseline.instruments().size(); // read while the transaction is open
         RunEntry first = baseline.runs().get(0);
         AbsolutePressure station = ResultProjection.stationPressure(baseline);
@@ -73,12 +87,9 @@ public class PassByCards {
                 compressor,
                 null,
                 baseline,
+                gaugeChanged,
                 baseline.volumes(),
-                PassByTime.of(
-                        baseline.runs().stream()
-                                .map(run -> Elapsed.of(run.elapsed()))
-                                .toList(),
-                        limits(compressor)),
+                PassByTime.of(baseline.runs().stream().map(PassByCards::run).toList(), rise(first), limits(compressor)),
                 PassByTime.shorterPerKelvin(
                         GaugePressure.of(first.startPressure()).above(station),
                         GaugePressure.of(first.stopPressure()).above(station),
@@ -90,7 +101,7 @@ public class PassByCards {
 
     private PassByCard without(Compressor compressor, @Nullable Obstacle obstacle) {
         return new PassByCard(
-                compressor, obstacle, null, List.of(), null, 0, null, limits(compressor), today(compressor));
+                compressor, obstacle, null, false, List.of(), null, 0, null, limits(compressor), today(compressor));
     }
 
     private LocalDate today(Compressor compressor) {
@@ -101,12 +112,22 @@ public class PassByCards {
         return limits.of(compressor.site()).limits();
     }
 
-    private static boolean isBetweenSameMarks(RunEntry one, RunEntry other) {
-        return isSame(GaugePressure.of(one.startPressure()), GaugePressure.of(other.startPressure()))
-                && isSame(GaugePressure.of(one.stopPressure()), GaugePressure.of(other.stopPressure()));
+    /** The marks of the card are those of the first run; a tester stops by hand, a division or so off. */
+    private static boolean isNearMarks(RunEntry run, RunEntry first) {
+        double most = MOST_PART_OFF * rise(first).pascals();
+        return isWithin(most, GaugePressure.of(run.startPressure()), GaugePressure.of(first.startPressure()))
+                && isWithin(most, GaugePressure.of(run.stopPressure()), GaugePressure.of(first.stopPressure()));
     }
 
-    private static boolean isSame(GaugePressure one, GaugePressure other) {
-        return Math.abs(one.pascals() - other.pascals()) < 1;
+    private static boolean isWithin(double most, GaugePressure one, GaugePressure other) {
+        return Math.abs(one.pascals() - other.pascals()) <= most;
+    }
+
+    private static PassByTime.Run run(RunEntry run) {
+        return new PassByTime.Run(Elapsed.of(run.elapsed()), rise(run));
+    }
+
+    private static PressureDifference rise(RunEntry run) {
+        return GaugePressure.of(run.stopPressure()).minus(GaugePressure.of(run.startPressure()));
     }
 }

@@ -3,6 +3,7 @@ package plantair.trend;
 import java.util.List;
 import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Elapsed;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.Temperature;
 
 /**
@@ -26,18 +27,36 @@ public record PassByTime(Elapsed baseline, Elapsed watch, Elapsed plan, Elapsed 
     private static final double NEARLY = 1e-9;
 
     /**
-     * The times of a machine (T15).
+     * A run of the baseline test.
      *
-     * @param runs elapsed times of the runs of the baseline test, all between the same marks
+     * @param elapsed time between its marks
+     * @param rise between them, above zero
+     */
+    public record Run(Elapsed elapsed, PressureDifference rise) {
+
+        /** @throws IllegalArgumentException when the rise is not above zero */
+        public Run {
+            if (!(rise.pascals() > 0)) {
+                throw new IllegalArgumentException("rise must be positive: " + rise);
+            }
+        }
+    }
+
+    /**
+     * The times of a machine (T15). Where the runs were stopped a division apart, their times are brought to the rise of the
+     * card in proportion.
+     *
+     * @param runs of the baseline test
+     * @param rise from mark to mark of the card
      * @throws IllegalArgumentException when there is no run
      */
-    public static PassByTime of(List<Elapsed> runs, Limits limits) {
+    public static PassByTime of(List<Run> runs, PressureDifference rise, Limits limits) {
         if (runs.isEmpty()) {
             throw new IllegalArgumentException("at least one run is needed");
         }
         double sum = 0;
-        for (Elapsed run : runs) {
-            sum += run.seconds();
+        for (Run run : runs) {
+            sum += run.elapsed().seconds() * rise.pascals() / run.rise().pascals();
         }
         double mean = sum / runs.size();
         return new PassByTime(

@@ -11,6 +11,7 @@ import plantair.web.Status;
  * @param tag how the plant calls it
  * @param site its site
  * @param obstacle key of why there is no card; null when there is one
+ * @param gaugeChanged whether later tests were read with another gauge
  * @param face what is printed; null when there is no card
  */
 public record CardView(
@@ -18,6 +19,7 @@ public record CardView(
         String tag,
         String site,
         @Nullable String obstacle,
+        boolean gaugeChanged,
         @Nullable Face face) {
 
     /**

@@ -42,6 +42,7 @@ final class CardViews {
                 card.obstacle() == null
                         ? null
                         : "history.card.obstacle." + card.obstacle().name(),
+                card.gaugeChanged(),
                 face(card, QuantityFormat.of(units)));
     }
 

@@ -192,7 +192,9 @@ abstract class SiteWebTests {
         assertThat(form.typed("zone")).isEqualTo("America/Denver");
         assertThat(form.typed("elevation.number")).isEqualTo("5280");
         assertThat(form.typed("edit.version")).isEqualTo("0");
+        assertThat(form.page().title()).startsWith("Change site North mill");
         assertThat(SentForm.get(site, "/sites/new").typed("zone")).isEqualTo("UTC");
+        assertThat(SentForm.get(site, "/sites/new").page().title()).startsWith("Register a site");
     }
 
     @ParameterizedTest
