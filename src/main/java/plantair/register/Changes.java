@@ -1,15 +1,68 @@
 package plantair.register;
 
-import org.springframework.data.domain.Page;
-import org.springframework.data.domain.Pageable;
-import org.springframework.data.repository.Repository;
+import java.sql.ResultSet;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
 
-/** The changes; they can be added and read, not altered. */
-public interface Changes extends Repository<ChangeRecord, Long> {
+/**
+ * Writes the change log. Its lines make a chain: each holds the digest of the one before and that of the whole record it
+ * tells of, so that a line or a record altered behind the application's back is found.
+ */
+@Service
+public class Changes {
 
-    ChangeRecord save(ChangeRecord change);
+    private static final String LOCK = "select chain_number, digest from chain_end where id = 1 for update";
+    private static final String MOVE = "update chain_end set chain_number = ?, digest = ? where id = 1";
 
-    long count();
+    private final ChangeRecords records;
+    private final RecordTexts texts;
+    private final JdbcTemplate jdbc;
 
-    Page<ChangeRecord> findAllByOrderByIdDesc(Pageable page);
+    Changes(ChangeRecords records, RecordTexts texts, JdbcTemplate jdbc) {
+        this.records = records;
+        this.texts = texts;
+        this.jdbc = jdbc;
+    }
+
+    /** Where the chain ends. */
+    private record End(long number, String digest) {}
+
+    /**
+     * Adds a line at the end of the chain, in the transaction of the change itself, after the record was flushed.
+     *
+     * @throws IllegalStateException when the record that it tells of is not there
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public ChangeRecord save(ChangeRecord change) {
+        link(change);
+        ChangeRecord saved = records.saveAndFlush(change);
+        move(change);
+        return saved;
+    }
+
+    /** Links a line of the time before there was a chain; the record is taken as it is now. */
+    void linkOld(ChangeRecord change) {
+        link(change);
+        jdbc.update(
+                "update change_record set chain_number = ?, content_digest = ?, previous_digest = ?, digest = ? where id = ?",
+                change.chainNumber(),
+                change.contentDigest(),
+                change.previousDigest(),
+                change.digest(),
+                change.id());
+        move(change);
+    }
+
+    private void link(ChangeRecord change) {
+        String content = texts.of(change.kind(), change.objectId())
+                .orElseThrow(() -> new IllegalStateException("no " + change.kind() + " " + change.objectId()));
+        End end = jdbc.queryForObject(LOCK, (ResultSet row, int n) -> new End(row.getLong(1), row.getString(2)));
+        change.link(end.number() + 1, Sha256.of(content), end.digest());
+    }
+
+    private void move(ChangeRecord change) {
+        jdbc.update(MOVE, change.chainNumber(), change.digest());
+    }
 }

@@ -9,6 +9,9 @@ import plantair.instrument.AsFound;
 import plantair.instrument.Calibration;
 import plantair.instrument.Calibrations;
 import plantair.instrument.InstrumentKind;
+import plantair.register.ChangeKind;
+import plantair.register.ChangeRecord;
+import plantair.register.Changes;
 
 /**
  * What a gauge's calibration says of the tests made with it before: those since the calibration before that one. A test
@@ -21,6 +24,7 @@ public class Restatements {
     private final GaugeRestatements signed;
     private final PumpUpTests tests;
     private final ResultProjection projection;
+    private final Changes changes;
     private final Clock clock;
 
     Restatements(
@@ -28,11 +32,13 @@ public class Restatements {
             GaugeRestatements signed,
             PumpUpTests tests,
             ResultProjection projection,
+            Changes changes,
             Clock clock) {
         this.calibrations = calibrations;
         this.signed = signed;
         this.tests = tests;
         this.projection = projection;
+        this.changes = changes;
         this.clock = clock;
     }
 
@@ -67,7 +73,17 @@ public class Restatements {
                 && signed.findByCalibrationId(calibration.id()).isEmpty()) {
             List<PumpUpTest> touched = touchedBy(calibration);
             List<Long> ids = touched.stream().map(PumpUpTest::id).toList();
-            signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
+            GaugeRestatement restatement =
+                    signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
+            changes.save(new ChangeRecord(
+                    clock.instant(),
+                    by,
+                    ChangeKind.RESTATEMENT,
+                    restatement.id(),
+                    calibration.instrument().facts().tag(),
+                    null,
+                    "calibration " + calibration.id() + " restates tests " + ids,
+                    note));
             touched.forEach(projection::renew);
         }
     }

@@ -23,7 +23,7 @@ abstract class SubmissionTests {
     private Register<SiteFacts, Site> sites;
 
     @Autowired
-    private Changes changes;
+    private ChangeRecords changes;
 
     @Autowired
     private Database database;

@@ -7,7 +7,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import plantair.register.Changes;
+import plantair.register.ChangeRecords;
 import plantair.web.Paging;
 
 /** The log of changes, newest first. */
@@ -16,10 +16,10 @@ final class ChangesController {
 
     private static final int ROWS = 50;
 
-    private final Changes changes;
+    private final ChangeRecords changes;
     private final MessageSource messages;
 
-    ChangesController(Changes changes, MessageSource messages) {
+    ChangesController(ChangeRecords changes, MessageSource messages) {
         this.changes = changes;
         this.messages = messages;
     }
