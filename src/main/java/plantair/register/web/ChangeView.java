@@ -20,7 +20,7 @@ import plantair.register.FactLines;
  * @param by who
  * @param kind code of what was changed
  * @param name how people call it
- * @param href its page
+ * @param href its page; null when it has none
  * @param isNew whether it was added by this
  * @param before facts that no longer hold
  * @param after facts that hold since
@@ -32,7 +32,7 @@ record ChangeView(
         String by,
         String kind,
         String name,
-        String href,
+        @Nullable String href,
         boolean isNew,
         List<String> before,
         List<String> after,
@@ -78,7 +78,7 @@ record ChangeView(
         return left;
     }
 
-    private static String address(ChangeKind kind, long id) {
+    private static @Nullable String address(ChangeKind kind, long id) {
         return switch (kind) {
             case SITE -> "/sites/" + id;
             case COMPRESSOR -> "/compressors/" + id;
@@ -86,7 +86,7 @@ record ChangeView(
             case PIPE -> "/pipes/" + id + "/edit";
             case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
-            case CALIBRATION, RESTATEMENT, EVENT, BASELINE, LIMITS -> "/changes";
+            case CALIBRATION, RESTATEMENT, EVENT, BASELINE, LIMITS -> null;
         };
     }
 }
