@@ -4,7 +4,6 @@ alter table change_record add column content_digest varchar(64);
 alter table change_record add column previous_digest varchar(64);
 alter table change_record add column digest varchar(64);
 alter table change_record add constraint uq_change_record_chain unique (chain_number);
-create index ix_change_record_object on change_record (kind, object_id, chain_number);
 comment on column change_record.chain_number is 'place in the chain, from 1; null only until the chain is begun';
 comment on column change_record.content_digest is 'SHA-256 of the whole record as it was after the change; docs/audit.md';
 

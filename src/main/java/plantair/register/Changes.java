@@ -42,6 +42,11 @@ public class Changes {
         return saved;
     }
 
+    /** How many lines there are. */
+    public long count() {
+        return records.count();
+    }
+
     /** Links a line of the time before there was a chain; the record is taken as it is now. */
     void linkOld(ChangeRecord change) {
         link(change);

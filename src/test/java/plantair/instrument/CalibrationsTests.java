@@ -10,7 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import plantair.quantity.Entered;
-import plantair.register.ChangeRecords;
+import plantair.register.Changes;
 import plantair.register.Register;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
@@ -36,7 +36,7 @@ abstract class CalibrationsTests {
     private RecordCalibration record;
 
     @Autowired
-    private ChangeRecords changes;
+    private Changes changes;
 
     @Autowired
     private Database database;

@@ -23,7 +23,7 @@ abstract class SubmissionTests {
     private Register<SiteFacts, Site> sites;
 
     @Autowired
-    private ChangeRecords changes;
+    private Changes changes;
 
     @Autowired
     private Database database;
