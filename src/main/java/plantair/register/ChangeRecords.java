@@ -25,6 +25,11 @@ public interface ChangeRecords extends Repository<ChangeRecord, Long> {
     /** Lines of the time before there was a chain. */
     List<ChangeRecord> findByChainNumberIsNullOrderById(Limit limit);
 
+    /** The ids that lines of a kind tell of, after another id, in order. */
+    @Query(
+            "select distinct c.objectId from ChangeRecord c where c.kind = :kind and c.objectId > :id order by c.objectId")
+    List<Long> objectIdsAfter(ChangeKind kind, long id, Limit limit);
+
     /** The newest lines about the records of a kind with ids in a range. */
     @Query("select c from ChangeRecord c where c.kind = :kind and c.objectId between :first and :last"
             + " and c.chainNumber = (select max(d.chainNumber) from ChangeRecord d where d.kind = :kind"

@@ -13,7 +13,10 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Changes {
 
-    private static final String LOCK = "select chain_number, digest from chain_end where id = 1 for update";
+    /** What stands before the first line. */
+    public static final String BEGINNING = "0".repeat(64);
+
+    private static final String FIND = "select chain_number, digest from chain_end where id = 1";
     private static final String MOVE = "update chain_end set chain_number = ?, digest = ? where id = 1";
 
     private final ChangeRecords records;
@@ -25,9 +28,6 @@ public class Changes {
         this.texts = texts;
         this.jdbc = jdbc;
     }
-
-    /** Where the chain ends. */
-    private record End(long number, String digest) {}
 
     /**
      * Adds a line at the end of the chain, in the transaction of the change itself, after the record was flushed.
@@ -63,8 +63,17 @@ public class Changes {
     private void link(ChangeRecord change) {
         String content = texts.of(change.kind(), change.objectId())
                 .orElseThrow(() -> new IllegalStateException("no " + change.kind() + " " + change.objectId()));
-        End end = jdbc.queryForObject(LOCK, (ResultSet row, int n) -> new End(row.getLong(1), row.getString(2)));
+        ChainEnd end = end(FIND + " for update");
         change.link(end.number() + 1, Sha256.of(content), end.digest());
+    }
+
+    /** Where the chain ends. */
+    public ChainEnd end() {
+        return end(FIND);
+    }
+
+    private ChainEnd end(String sql) {
+        return jdbc.queryForObject(sql, (ResultSet row, int n) -> new ChainEnd(row.getLong(1), row.getString(2)));
     }
 
     private void move(ChangeRecord change) {

@@ -86,7 +86,8 @@ record ChangeView(
             case PIPE -> "/pipes/" + id + "/edit";
             case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
-            case CALIBRATION, RESTATEMENT, EVENT, BASELINE, LIMITS -> null;
+            case EVENT -> "/events/" + id;
+            case CALIBRATION, RESTATEMENT, BASELINE, LIMITS -> null;
         };
     }
 }

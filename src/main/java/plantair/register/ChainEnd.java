@@ -1,0 +1,9 @@
+package plantair.register;
+
+/**
+ * Where the chain of changes ends.
+ *
+ * @param number number of its last line; 0 before the first
+ * @param digest digest of its last line
+ */
+public record ChainEnd(long number, String digest) {}
