@@ -1,5 +1,6 @@
 package plantair.audit;
 
+import jakarta.persistence.EntityManager;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -30,10 +31,12 @@ public class AuditFile {
 
     private final ChangeRecords records;
     private final RecordTexts texts;
+    private final EntityManager entities;
 
-    AuditFile(ChangeRecords records, RecordTexts texts) {
+    AuditFile(ChangeRecords records, RecordTexts texts, EntityManager entities) {
         this.records = records;
         this.texts = texts;
+        this.entities = entities;
     }
 
     /** Writes the file batch by batch, on one view of the database. */
@@ -62,12 +65,13 @@ public class AuditFile {
                 out.write(line.digest() + " " + line.line() + "\n");
             }
             long last = batch.get(batch.size() - 1).chainNumber();
+            entities.clear();
             batch = records.findByChainNumberGreaterThanOrderByChainNumber(last, Limit.of(BATCH));
         }
     }
 
     private void records(ChangeKind kind, Writer out) throws IOException {
-        List<Long> ids = texts.idsAfter(kind, 0, BATCH);
+        List<Long> ids = texts.idsFrom(kind, Long.MIN_VALUE, BATCH);
         while (!ids.isEmpty()) {
             long last = ids.get(ids.size() - 1);
             for (Map.Entry<Long, String> record :
@@ -75,7 +79,7 @@ public class AuditFile {
                 String text = record.getValue();
                 out.write(Sha256.of(text) + " " + kind + "\t" + record.getKey() + "\t" + text + "\n");
             }
-            ids = texts.idsAfter(kind, last, BATCH);
+            ids = last == Long.MAX_VALUE ? List.of() : texts.idsFrom(kind, last + 1, BATCH);
         }
     }
 }

@@ -15,6 +15,8 @@ public record Fault(Code code, long line, String record) {
         LINE_ALTERED,
         /** A line does not hold the digest of the one before it, or a number is left out. */
         CHAIN_BROKEN,
+        /** A line is there that is no part of the chain. */
+        LINE_NOT_LINKED,
         /** The chain ends elsewhere than it did: lines were taken off its end, or put there. */
         END_MOVED,
         /** A record is not as its newest line found it. */

@@ -102,6 +102,7 @@ public class RecordEvent {
             String by,
             MaintenanceEvent.@Nullable Correction correction) {
         MaintenanceEvent event = events.saveAndFlush(new MaintenanceEvent(draft, clock.instant(), by, correction));
+        followers.orderedStream().forEach(follower -> follower.changed(event.compressorId()));
         changes.save(new ChangeRecord(
                 clock.instant(),
                 by,
@@ -111,7 +112,6 @@ public class RecordEvent {
                 old == null ? null : old.lines(),
                 event.lines(),
                 correction == null ? "event recorded" : correction.reason()));
-        followers.orderedStream().forEach(follower -> follower.changed(event.compressorId()));
         return event;
     }
 }

@@ -49,10 +49,16 @@ class ChainAtStart implements ApplicationRunner {
 
     @Override
     public void run(ApplicationArguments arguments) {
-        Boolean begun = jdbc.queryForObject("select begun from chain_end where id = 1", Boolean.class);
-        if (!Boolean.TRUE.equals(begun)) {
-            transaction.executeWithoutResult(status -> begin());
-        }
+        transaction.executeWithoutResult(status -> {
+            if (changes.end().filter(ChainAtStart::isNew).isPresent()) {
+                begin();
+            }
+        });
+    }
+
+    /** A chain that has a line was begun, whatever the mark says: taking the mark off must not let a record in. */
+    private static boolean isNew(ChainEnd end) {
+        return !end.begun() && end.number() == 0;
     }
 
     /** One transaction: a chain that is half begun would be no chain. */
@@ -80,7 +86,7 @@ class ChainAtStart implements ApplicationRunner {
 
     private long addMissing(ChangeKind kind) {
         long count = 0;
-        List<Long> ids = texts.idsAfter(kind, 0, BATCH);
+        List<Long> ids = texts.idsFrom(kind, Long.MIN_VALUE, BATCH);
         while (!ids.isEmpty()) {
             long last = ids.get(ids.size() - 1);
             Map<Long, ChangeRecord> newest = records.newestById(kind, ids.get(0), last);
@@ -98,7 +104,7 @@ class ChainAtStart implements ApplicationRunner {
                     count++;
                 }
             }
-            ids = texts.idsAfter(kind, last, BATCH);
+            ids = last == Long.MAX_VALUE ? List.of() : texts.idsFrom(kind, last + 1, BATCH);
         }
         return count;
     }

@@ -8,7 +8,7 @@ public enum ChangeKind {
     /** A site. */
     SITE("site"),
     /** A compressor. */
-    COMPRESSOR("compressor", new Part("rating_point", "compressor_id")),
+    COMPRESSOR("compressor", new Part("rating_point", "compressor_id", "position")),
     /** A receiver. */
     RECEIVER("receiver"),
     /** A pipe piece. */
@@ -16,22 +16,24 @@ public enum ChangeKind {
     /** An instrument. */
     INSTRUMENT("instrument"),
     /** A calibration of an instrument. */
-    CALIBRATION("calibration", new Part("calibration_point", "calibration_id")),
+    CALIBRATION("calibration", new Part("calibration_point", "calibration_id", "position")),
     /** A pump-up test. */
     TEST(
             "pump_up_test",
-            new Part("pump_up_volume", "test_id"),
-            new Part("pump_up_rating", "test_id"),
-            new Part("pump_up_run", "test_id"),
-            new Part("pump_up_instrument", "test_id")),
+            new Part("pump_up_volume", "test_id", "position"),
+            new Part("pump_up_rating", "test_id", "position"),
+            new Part("pump_up_run", "test_id", "position"),
+            new Part("pump_up_instrument", "test_id", "position")),
     /** The decision that a calibration restates tests. */
-    RESTATEMENT("gauge_restatement", new Part("gauge_restatement_test", "restatement_id")),
+    RESTATEMENT("gauge_restatement", new Part("gauge_restatement_test", "restatement_id", "test_id")),
     /** Something that was done to a machine. */
     EVENT("maintenance_event"),
     /** The decision that a test is a baseline. */
     BASELINE("baseline_choice"),
     /** Below which parts of the baseline a plant acts. */
-    LIMITS("plant_limits");
+    LIMITS("plant_limits"),
+    /** The review of a test by a second person. */
+    REVIEW("test_review");
 
     private final String table;
     private final List<Part> parts;
@@ -46,8 +48,9 @@ public enum ChangeKind {
      *
      * @param table its name
      * @param owner its column with the id of the record
+     * @param order its column that tells the rows of a record apart
      */
-    record Part(String table, String owner) {}
+    record Part(String table, String owner, String order) {}
 
     /** As people say it. */
     String words() {

@@ -97,11 +97,11 @@ public class ChangeRecord {
                         kind,
                         objectId,
                         objectName,
-                        beforeText == null ? "" : beforeText,
+                        beforeText,
                         afterText,
                         reason,
                         contentDigest)
-                .map(field -> LineText.of(String.valueOf(field)))
+                .map(field -> LineText.of(field == null ? null : field.toString()))
                 .collect(Collectors.joining("\t"));
     }
 

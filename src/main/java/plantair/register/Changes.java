@@ -1,6 +1,7 @@
 package plantair.register;
 
 import java.sql.ResultSet;
+import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -16,7 +17,7 @@ public class Changes {
     /** What stands before the first line. */
     public static final String BEGINNING = "0".repeat(64);
 
-    private static final String FIND = "select chain_number, digest from chain_end where id = 1";
+    private static final String FIND = "select chain_number, digest, begun from chain_end where id = 1";
     private static final String MOVE = "update chain_end set chain_number = ?, digest = ? where id = 1";
 
     private final ChangeRecords records;
@@ -30,7 +31,8 @@ public class Changes {
     }
 
     /**
-     * Adds a line at the end of the chain, in the transaction of the change itself, after the record was flushed.
+     * Adds a line at the end of the chain, in the transaction of the change itself, after the record was flushed and
+     * every other lock was taken: two changes that wait for each other's locks would else never end.
      *
      * @throws IllegalStateException when the record that it tells of is not there
      */
@@ -61,19 +63,23 @@ public class Changes {
     }
 
     private void link(ChangeRecord change) {
+        // the end of the chain first: the record is then read as the last to hold it left it
+        ChainEnd end = end(FIND + " for update").orElseThrow(() -> new IllegalStateException("the chain has no end"));
         String content = texts.of(change.kind(), change.objectId())
                 .orElseThrow(() -> new IllegalStateException("no " + change.kind() + " " + change.objectId()));
-        ChainEnd end = end(FIND + " for update");
         change.link(end.number() + 1, Sha256.of(content), end.digest());
     }
 
-    /** Where the chain ends. */
-    public ChainEnd end() {
+    /** Where the chain ends; empty when somebody took the row out that tells it. */
+    public Optional<ChainEnd> end() {
         return end(FIND);
     }
 
-    private ChainEnd end(String sql) {
-        return jdbc.queryForObject(sql, (ResultSet row, int n) -> new ChainEnd(row.getLong(1), row.getString(2)));
+    private Optional<ChainEnd> end(String sql) {
+        return jdbc
+                .query(sql, (ResultSet row, int n) -> new ChainEnd(row.getLong(1), row.getString(2), row.getBoolean(3)))
+                .stream()
+                .findFirst();
     }
 
     private void move(ChangeRecord change) {

@@ -1,5 +1,6 @@
 package plantair.register;
 
+import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
@@ -9,8 +10,10 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
@@ -47,7 +50,7 @@ public class RecordTexts {
         for (ChangeKind.Part part : kind.parts()) {
             jdbc.query(
                     "select * from " + part.table() + " where " + part.owner() + " between ? and ? order by "
-                            + part.owner() + ", " + order(part),
+                            + part.owner() + ", " + part.order(),
                     row -> {
                         StringBuilder text = texts.get(row.getLong(part.owner()));
                         if (text != null) {
@@ -62,16 +65,20 @@ public class RecordTexts {
         return result;
     }
 
-    /** The ids of a kind after another, in order. */
-    public List<Long> idsAfter(ChangeKind kind, long id, int most) {
+    /** The ids of a kind from one on, in order; there may be some below zero that somebody put in by hand. */
+    public List<Long> idsFrom(ChangeKind kind, long id, int most) {
         return jdbc.queryForList(
-                "select id from " + kind.table() + " where id > ? order by id fetch first " + most + " rows only",
+                "select id from " + kind.table() + " where id >= ? order by id fetch first " + most + " rows only",
                 Long.class,
                 id);
     }
 
-    private static String order(ChangeKind.Part part) {
-        return part.table().equals("gauge_restatement_test") ? "test_id" : "position";
+    /** How many records there are. */
+    public long count() {
+        return Stream.of(ChangeKind.values())
+                .mapToLong(kind ->
+                        Objects.requireNonNull(jdbc.queryForObject("select count(*) from " + kind.table(), Long.class)))
+                .sum();
     }
 
     private static String columns(ResultSet row) throws SQLException {
@@ -105,9 +112,14 @@ public class RecordTexts {
             }
             case Types.DOUBLE -> {
                 double number = row.getDouble(column);
-                yield row.wasNull() ? null : String.valueOf(number);
+                yield row.wasNull() ? null : exactly(number);
             }
             default -> row.getString(column);
         };
+    }
+
+    /** Every digit: how many of them Java writes of a double hangs on its version. */
+    private static String exactly(double number) {
+        return Double.isFinite(number) ? new BigDecimal(number).toString() : String.valueOf(number);
     }
 }

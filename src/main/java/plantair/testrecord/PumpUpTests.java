@@ -1,5 +1,6 @@
 package plantair.testrecord;
 
+import jakarta.persistence.LockModeType;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -9,6 +10,7 @@ import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
+import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -19,6 +21,11 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     Optional<PumpUpTest> findById(long id);
+
+    /** Locks the test until the transaction ends, so that it is not reviewed and corrected at one time. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select t from PumpUpTest t where t.id = :id")
+    Optional<PumpUpTest> findLockedById(long id);
 
     Optional<PumpUpTest> findBySubmission(UUID submission);
 
@@ -34,6 +41,14 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     List<PumpUpTest> findByIdGreaterThanOrderById(long id, Limit limit);
+
+    /** Current tests that nobody has reviewed, newest first; compressor 0 stands for all. */
+    @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    @Query("select t from PumpUpTest t where (:compressorId = 0L or t.compressor.id = :compressorId)"
+            + " and not exists (select 1 from TestReview r where r.testId = t.id)"
+            + " and not exists (select 1 from PumpUpTest later where later.supersedesId = t.id)"
+            + " order by t.performedAt desc, t.id desc")
+    Page<PumpUpTest> findUnreviewed(long compressorId, Pageable page);
 
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);
 

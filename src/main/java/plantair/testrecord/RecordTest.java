@@ -70,6 +70,7 @@ public class RecordTest {
     private PumpUpTest save(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {
         LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
         PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
+        projection.add(test);
         changes.save(new ChangeRecord(
                 clock.instant(),
                 by,
@@ -79,7 +80,6 @@ public class RecordTest {
                 null,
                 "test of " + draft.compressor().tag() + " at " + draft.performedAt() + " by " + draft.tester(),
                 correction == null ? "test recorded" : correction.reason()));
-        projection.add(test);
         return test;
     }
 

@@ -75,6 +75,7 @@ public class Restatements {
             List<Long> ids = touched.stream().map(PumpUpTest::id).toList();
             GaugeRestatement restatement =
                     signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
+            touched.forEach(projection::renew);
             changes.save(new ChangeRecord(
                     clock.instant(),
                     by,
@@ -84,7 +85,6 @@ public class Restatements {
                     null,
                     "calibration " + calibration.id() + " restates tests " + ids,
                     note));
-            touched.forEach(projection::renew);
         }
     }
 
