@@ -1,6 +1,5 @@
 package plantair.testrecord;
 
-import jakarta.persistence.LockModeType;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -10,7 +9,6 @@ import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
-import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -21,11 +19,6 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     Optional<PumpUpTest> findById(long id);
-
-    /** Locks the test until the transaction ends, so that it is not reviewed and corrected at one time. */
-    @Lock(LockModeType.PESSIMISTIC_WRITE)
-    @Query("select t from PumpUpTest t where t.id = :id")
-    Optional<PumpUpTest> findLockedById(long id);
 
     Optional<PumpUpTest> findBySubmission(UUID submission);
 

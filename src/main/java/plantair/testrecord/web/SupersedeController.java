@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import plantair.equipment.Compressors;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.RecordTest;
@@ -35,14 +36,21 @@ class SupersedeController {
 
     private final PumpUpTests tests;
     private final TestReviews reviews;
+    private final Compressors compressors;
     private final RecordTest record;
     private final TestFormReader reader;
     private final TestFormPage page;
 
     SupersedeController(
-            PumpUpTests tests, TestReviews reviews, RecordTest record, TestFormReader reader, TestFormPage page) {
+            PumpUpTests tests,
+            TestReviews reviews,
+            Compressors compressors,
+            RecordTest record,
+            TestFormReader reader,
+            TestFormPage page) {
         this.tests = tests;
         this.reviews = reviews;
+        this.compressors = compressors;
         this.record = record;
         this.reader = reader;
         this.page = page;
@@ -71,11 +79,12 @@ class SupersedeController {
             Model model,
             RedirectAttributes redirect,
             HttpServletResponse response) {
-        PumpUpTest old = tests.findLockedById(id).orElseThrow(() -> new NoSuchRecord("test " + id));
+        PumpUpTest old = find(id);
         if (action.equals("add-run")) {
             form.addRun(units);
             return show(model, old);
         }
+        compressors.findLockedById(old.compressor().id()); // so that nobody reviews the test meanwhile
         var checks = new FieldChecks(errors);
         Optional<String> reason = reason(form, checks, reviews.findByTestId(id).isPresent());
         Optional<String> by = checks.text("recordedBy", form.getRecordedBy(), 120, true);

@@ -1,0 +1,2 @@
+/** Tests of the check of the records. */
+package plantair.audit;
