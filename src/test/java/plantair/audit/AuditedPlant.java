@@ -60,7 +60,7 @@ final class AuditedPlant {
                                 .with("points[0].reading", "140", "[psi]")
                                 .with("points[0].error", "1", "[psi]")
                                 .with("edit.reason", "wrong day"),
-                        event().at("/events/1/supersede")
+                        event().at("/events/1/correct")
                                 .with("edit.reason", "wrong work")
                                 .with("kind", "BELT"))
                 .forEach(form -> send(site, form));

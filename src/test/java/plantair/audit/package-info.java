@@ -1,2 +1,0 @@
-/** Tests of the check of the records. */
-package plantair.audit;
