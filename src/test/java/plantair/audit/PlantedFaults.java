@@ -100,7 +100,7 @@ final class PlantedFaults {
                 values.addAll(TEXTS);
             }
             case "boolean" -> values.addAll(List.of("true", "false"));
-            case "date" -> values.add("date '2031-05-06'");
+            case "date" -> values.addAll(List.of("date '2031-05-06'", "date '2020-05-06'"));
             case "timestamp with time zone" -> values.add("timestamp with time zone '2020-01-01 00:00:00+00'");
             case "uuid" -> values.add("cast('" + new UUID(1, 2) + "' as uuid)");
             case "double precision" -> values.addAll(List.of("coalesce(" + column + ", 1) * 1.000000000001e0", "0"));

@@ -2,6 +2,7 @@ package plantair.register.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URI;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -77,7 +78,7 @@ abstract class ChangesPageTests {
                 "kind=SITE|Site North works",
                 "kind=EVENT|Maintenance of C-1",
                 "person=bo|Compressor C-1",
-                "person=%25|Compressor C-1",
+                "person=%|Compressor C-1",
                 "name=g_|Instrument G_1",
                 "name=WORKS&from=2026-06-15&to=2026-06-15|Site North works",
                 "kind=RECEIVER&person=ann&name=r-1|Receiver R-1",
@@ -87,7 +88,7 @@ abstract class ChangesPageTests {
     }
 
     @ParameterizedTest
-    @CsvSource({"person=%5F", "name=!", "to=2026-06-14", "from=2026-06-16", "kind=PIPE", "person=bo&kind=SITE"})
+    @CsvSource({"person=_", "name=!", "to=2026-06-14", "from=2026-06-16", "kind=PIPE", "person=bo&kind=SITE"})
     void showsNothingWhereNothingFits(String asked) {
         assertThat(names(asked)).isEmpty();
     }
@@ -109,21 +110,19 @@ abstract class ChangesPageTests {
                             + " values (timestamp with time zone '2026-06-01 00:00:00+00', 'Zoë & Co', 'SITE', 1, 'x', 'x', 'x')");
         }
 
-        var page = SentForm.get(site, "/changes?person=Zo%C3%AB%20%26&kind=SITE");
+        var page = new SentForm.Answer(site.get()
+                .uri("/changes")
+                .param("person", "Zoë &")
+                .param("kind", "SITE")
+                .exchange()
+                .getResponse());
 
         assertThat(page.page().select("tbody tr")).hasSize(50);
-        String next = page.page().select("a[rel=next]").attr("href");
-        assertThat(SentForm.get(
-                                site,
-                                java.net.URLDecoder.decode(next, java.nio.charset.StandardCharsets.UTF_8)
-                                                .contains("Zoë")
-                                        ? "/changes?person=Zo%C3%AB%20%26&kind=SITE&page=2"
-                                        : next)
-                        .page()
-                        .select("tbody tr"))
-                .hasSize(10);
-        assertThat(next).contains("kind=SITE", "Zo%C3%AB%20%26", "page=2");
         assertThat(page.typed("person")).isEqualTo("Zoë &");
+        URI next = URI.create(page.page().select("a[rel=next]").attr("href"));
+        var second = new SentForm.Answer(site.get().uri(next).exchange().getResponse());
+        assertThat(second.page().select("tbody tr")).hasSize(10);
+        assertThat(second.typed("person")).isEqualTo("Zoë &");
         assertThat(SentForm.get(site, "/changes?page=99").status()).isEqualTo(404);
         assertThat(SentForm.get(site, "/changes?page=-1").status()).isEqualTo(404);
     }
