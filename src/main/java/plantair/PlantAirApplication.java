@@ -14,13 +14,21 @@ public class PlantAirApplication {
     /** The option that makes all results anew and ends, without serving pages. */
     private static final String REBUILD_RESULTS = "rebuild-results";
 
+    /** The command that checks whether the records are as they were recorded, and ends. */
+    private static final String VERIFY = "verify";
+
     public static void main(String[] args) {
         DurableFiles.register();
         var application = new SpringApplication(PlantAirApplication.class);
-        if (List.of(args).contains("--" + REBUILD_RESULTS)) {
+        boolean command =
+                List.of(args).contains("--" + REBUILD_RESULTS) || List.of(args).contains(VERIFY);
+        if (command) {
             application.setWebApplicationType(WebApplicationType.NONE);
         }
-        application.run(args);
+        var context = application.run(args);
+        if (command) {
+            System.exit(SpringApplication.exit(context));
+        }
     }
 
     /** The only source of "now" in the application. */

@@ -5,7 +5,11 @@ import static plantair.export.TestColumn.text;
 
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import plantair.testrecord.TestReview;
 
 /** Which test and run, who, when, and what was said about it. */
 final class IdentityColumns {
@@ -48,6 +52,14 @@ final class IdentityColumns {
                         "superseded_by",
                         "number of the test that corrects this one; empty while it is current",
                         run -> run.supersededBy()),
+                text(
+                        "reviewed_by",
+                        "the second person who reviewed it; empty when nobody did",
+                        run -> review(run, TestReview::reviewedBy)),
+                code(
+                        "reviewed_at",
+                        "when that was, ISO 8601 with the offset of the same zone",
+                        run -> review(run, review -> at(run, review.reviewedAt()))),
                 code(
                         "method_version",
                         "method of the result, see docs/method.md",
@@ -57,6 +69,10 @@ final class IdentityColumns {
                         "codes of the unlikely readings that the tester confirmed",
                         run -> run.test().confirmed()),
                 text("notes", "notes of the tester", run -> run.test().notes()));
+    }
+
+    private static @Nullable String review(TestRun run, Function<TestReview, String> value) {
+        return Optional.ofNullable(run.review()).map(value).orElse(null);
     }
 
     private static String at(TestRun run, Instant instant) {

@@ -20,6 +20,8 @@ import plantair.testrecord.RestatingCertificate;
 import plantair.testrecord.ResultProjection;
 import plantair.testrecord.StoredResult;
 import plantair.testrecord.StoredResults;
+import plantair.testrecord.TestReview;
+import plantair.testrecord.TestReviews;
 
 /** Writes all tests as CSV (RFC 4180), a batch at a time, so that a long history takes no more room than a short one. */
 @Service
@@ -33,12 +35,19 @@ public class TestFile {
 
     private final PumpUpTests tests;
     private final StoredResults results;
+    private final TestReviews reviews;
     private final ResultProjection projection;
     private final TransactionTemplate reading;
 
-    TestFile(PumpUpTests tests, StoredResults results, ResultProjection projection, TransactionTemplate transaction) {
+    TestFile(
+            PumpUpTests tests,
+            StoredResults results,
+            TestReviews reviews,
+            ResultProjection projection,
+            TransactionTemplate transaction) {
         this.tests = tests;
         this.results = results;
+        this.reviews = reviews;
         this.projection = projection;
         this.reading = new TransactionTemplate(Objects.requireNonNull(transaction.getTransactionManager()));
         this.reading.setReadOnly(true);
@@ -83,7 +92,11 @@ public class TestFile {
     }
 
     /** What is said of some tests elsewhere, by test id. */
-    private record Said(Map<Long, StoredResult> results, Map<Long, String> certificates, Map<Long, Long> corrections) {}
+    private record Said(
+            Map<Long, StoredResult> results,
+            Map<Long, String> certificates,
+            Map<Long, Long> corrections,
+            Map<Long, TestReview> reviews) {}
 
     private Said said(List<Long> ids) {
         return new Said(
@@ -91,7 +104,9 @@ public class TestFile {
                 results.certificatesOf(ids).stream()
                         .collect(Collectors.toMap(RestatingCertificate::testId, RestatingCertificate::number)),
                 tests.findBySupersedesIdIn(ids).stream()
-                        .collect(Collectors.toMap(PumpUpTest::supersedesId, PumpUpTest::id)));
+                        .collect(Collectors.toMap(PumpUpTest::supersedesId, PumpUpTest::id)),
+                reviews.findByTestIdIn(ids).stream()
+                        .collect(Collectors.toMap(TestReview::testId, Function.identity())));
     }
 
     private Stream<TestRun> runs(PumpUpTest test, Said said) {
@@ -104,6 +119,7 @@ public class TestFile {
                         result,
                         said.certificates.get(test.id()),
                         said.corrections.get(test.id()),
+                        said.reviews.get(test.id()),
                         number));
     }
 

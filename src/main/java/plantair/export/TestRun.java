@@ -6,6 +6,7 @@ import plantair.pumpup.RunResult;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.RunEntry;
 import plantair.testrecord.StoredResult;
+import plantair.testrecord.TestReview;
 
 /**
  * A run with its test: one row of the file.
@@ -15,6 +16,7 @@ import plantair.testrecord.StoredResult;
  * @param result what it says, as stored
  * @param certificate the certificate that restates it; null when it is as recorded
  * @param supersededBy the test that took its place; null while it is current
+ * @param review the review of a second person; null when there is none
  * @param number the number of the run, from 1
  */
 record TestRun(
@@ -23,6 +25,7 @@ record TestRun(
         PumpUpResult result,
         @Nullable String certificate,
         @Nullable Long supersededBy,
+        @Nullable TestReview review,
         int number) {
 
     RunEntry typed() {

@@ -57,6 +57,17 @@ public class RecordCalibration {
     }
 
     private Calibration save(CalibrationDraft draft, String by, Calibration.@Nullable Correction correction) {
-        return calibrations.saveAndFlush(new Calibration(draft, clock.instant(), by, correction));
+        Calibration calibration = calibrations.saveAndFlush(new Calibration(draft, clock.instant(), by, correction));
+        changes.save(new ChangeRecord(
+                clock.instant(),
+                by,
+                ChangeKind.CALIBRATION,
+                calibration.id(),
+                draft.instrument().facts().tag(),
+                null,
+                "calibration of " + calibration.doneOn() + ", certificate "
+                        + calibration.certificate().certificateNumber(),
+                correction == null ? "calibration recorded" : correction.reason()));
+        return calibration;
     }
 }

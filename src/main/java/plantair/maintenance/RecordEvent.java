@@ -46,8 +46,8 @@ public class RecordEvent {
      */
     @Transactional
     public MaintenanceEvent record(EventDraft draft, String by) {
-        lock(draft.compressorId());
-        return events.findBySubmission(draft.submission()).orElseGet(() -> save(draft, by, null));
+        Compressor compressor = lock(draft.compressorId());
+        return events.findBySubmission(draft.submission()).orElseGet(() -> save(draft, compressor, null, by, null));
     }
 
     /**
@@ -86,17 +86,7 @@ public class RecordEvent {
         if (events.findBySupersedesId(old.id()).isPresent() || old.isWithdrawn() && correction.withdraws()) {
             throw new StaleRecord("maintenance event " + old.id());
         }
-        MaintenanceEvent event = save(draft, by, correction);
-        changes.save(new ChangeRecord(
-                clock.instant(),
-                by,
-                ChangeKind.EVENT,
-                compressor.id(),
-                compressor.tag(),
-                old.lines(),
-                event.lines(),
-                correction.reason()));
-        return event;
+        return save(draft, compressor, old, by, correction);
     }
 
     private Compressor lock(long compressorId) {
@@ -105,9 +95,23 @@ public class RecordEvent {
                 .orElseThrow(() -> new NoSuchRecord("compressor " + compressorId));
     }
 
-    private MaintenanceEvent save(EventDraft draft, String by, MaintenanceEvent.@Nullable Correction correction) {
+    private MaintenanceEvent save(
+            EventDraft draft,
+            Compressor compressor,
+            @Nullable MaintenanceEvent old,
+            String by,
+            MaintenanceEvent.@Nullable Correction correction) {
         MaintenanceEvent event = events.saveAndFlush(new MaintenanceEvent(draft, clock.instant(), by, correction));
         followers.orderedStream().forEach(follower -> follower.changed(event.compressorId()));
+        changes.save(new ChangeRecord(
+                clock.instant(),
+                by,
+                ChangeKind.EVENT,
+                event.id(),
+                compressor.tag(),
+                old == null ? null : old.lines(),
+                event.lines(),
+                correction == null ? "event recorded" : correction.reason()));
         return event;
     }
 }

@@ -1,23 +1,67 @@
 package plantair.register;
 
-/** What was changed. */
+import java.util.List;
+import java.util.Locale;
+
+/** What was changed, and the tables that hold it. */
 public enum ChangeKind {
     /** A site. */
-    SITE,
+    SITE("site"),
     /** A compressor. */
-    COMPRESSOR,
+    COMPRESSOR("compressor", new Part("rating_point", "compressor_id", "position")),
     /** A receiver. */
-    RECEIVER,
+    RECEIVER("receiver"),
     /** A pipe piece. */
-    PIPE,
-    /** An instrument, or a calibration of it by superseding it. */
-    INSTRUMENT,
-    /** A pump-up test, by superseding it. */
-    TEST,
-    /** A maintenance event, by correcting or withdrawing it; told of its compressor. */
-    EVENT,
-    /** The baseline of a compressor; told of the compressor. */
-    BASELINE,
-    /** The limits at which the plant wants to act. */
-    LIMITS
+    PIPE("pipe_piece"),
+    /** An instrument. */
+    INSTRUMENT("instrument"),
+    /** A calibration of an instrument. */
+    CALIBRATION("calibration", new Part("calibration_point", "calibration_id", "position")),
+    /** A pump-up test. */
+    TEST(
+            "pump_up_test",
+            new Part("pump_up_volume", "test_id", "position"),
+            new Part("pump_up_rating", "test_id", "position"),
+            new Part("pump_up_run", "test_id", "position"),
+            new Part("pump_up_instrument", "test_id", "position")),
+    /** The decision that a calibration restates tests. */
+    RESTATEMENT("gauge_restatement", new Part("gauge_restatement_test", "restatement_id", "test_id")),
+    /** Something that was done to a machine. */
+    EVENT("maintenance_event"),
+    /** The decision that a test is a baseline. */
+    BASELINE("baseline_choice"),
+    /** Below which parts of the baseline a plant acts. */
+    LIMITS("plant_limits"),
+    /** The review of a test by a second person. */
+    REVIEW("test_review");
+
+    private final String table;
+    private final List<Part> parts;
+
+    ChangeKind(String table, Part... parts) {
+        this.table = table;
+        this.parts = List.of(parts);
+    }
+
+    /**
+     * A table of rows that belong to a record.
+     *
+     * @param table its name
+     * @param owner its column with the id of the record
+     * @param order its column that tells the rows of a record apart
+     */
+    record Part(String table, String owner, String order) {}
+
+    /** As people say it. */
+    String words() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    String table() {
+        return table;
+    }
+
+    List<Part> parts() {
+        return parts;
+    }
 }

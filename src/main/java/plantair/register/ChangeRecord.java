@@ -7,11 +7,14 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.NullUnmarked;
 import org.jspecify.annotations.Nullable;
 
-/** One change: who, when, what before and after, and why. */
+/** One change: who, when, what before and after, and why. A link of the chain, see {@link Changes}. */
 @Entity
 @Immutable
 @NullUnmarked
@@ -32,6 +35,10 @@ public class ChangeRecord {
     private @Nullable String beforeText;
     private String afterText;
     private String reason;
+    private @Nullable Long chainNumber;
+    private @Nullable String contentDigest;
+    private @Nullable String previousDigest;
+    private @Nullable String digest;
 
     protected ChangeRecord() {}
 
@@ -56,7 +63,8 @@ public class ChangeRecord {
             @Nullable String beforeText,
             String afterText,
             String reason) {
-        this.changedAt = changedAt;
+        // what the database keeps, so that the line reads the same when it comes back
+        this.changedAt = changedAt.truncatedTo(ChronoUnit.MICROS);
         this.changedBy = changedBy;
         this.kind = kind;
         this.objectId = objectId;
@@ -64,6 +72,41 @@ public class ChangeRecord {
         this.beforeText = beforeText;
         this.afterText = afterText;
         this.reason = reason;
+    }
+
+    /**
+     * Puts it at the end of the chain.
+     *
+     * @param number its place
+     * @param content digest of the whole record as it is now
+     * @param previous digest of the line before
+     */
+    void link(long number, String content, String previous) {
+        chainNumber = number;
+        contentDigest = content;
+        previousDigest = previous;
+        digest = Sha256.of(previous + " " + line());
+    }
+
+    /** The line of the chain without its digest: fields with a tab between them. */
+    public String line() {
+        return Stream.of(
+                        chainNumber,
+                        changedAt,
+                        changedBy,
+                        kind,
+                        objectId,
+                        objectName,
+                        beforeText,
+                        afterText,
+                        reason,
+                        contentDigest)
+                .map(field -> LineText.of(field == null ? null : field.toString()))
+                .collect(Collectors.joining("\t"));
+    }
+
+    public long id() {
+        return id;
     }
 
     public Instant changedAt() {
@@ -96,5 +139,24 @@ public class ChangeRecord {
 
     public String reason() {
         return reason;
+    }
+
+    /** Place in the chain, from 1; null when it was written before the chain was begun. */
+    public @Nullable Long chainNumber() {
+        return chainNumber;
+    }
+
+    /** Digest of the whole record as it was after the change. */
+    public @Nullable String contentDigest() {
+        return contentDigest;
+    }
+
+    public @Nullable String previousDigest() {
+        return previousDigest;
+    }
+
+    /** Digest of the digest before, a space and {@link #line}. */
+    public @Nullable String digest() {
+        return digest;
     }
 }

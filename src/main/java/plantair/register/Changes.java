@@ -1,15 +1,88 @@
 package plantair.register;
 
-import org.springframework.data.domain.Page;
-import org.springframework.data.domain.Pageable;
-import org.springframework.data.repository.Repository;
+import java.sql.ResultSet;
+import java.util.Optional;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
 
-/** The changes; they can be added and read, not altered. */
-public interface Changes extends Repository<ChangeRecord, Long> {
+/**
+ * Writes the change log. Its lines make a chain: each holds the digest of the one before and that of the whole record it
+ * tells of, so that a line or a record altered behind the application's back is found.
+ */
+@Service
+public class Changes {
 
-    ChangeRecord save(ChangeRecord change);
+    /** What stands before the first line. */
+    public static final String BEGINNING = "0".repeat(64);
 
-    long count();
+    private static final String FIND = "select chain_number, digest, begun from chain_end where id = 1";
+    private static final String MOVE = "update chain_end set chain_number = ?, digest = ? where id = 1";
 
-    Page<ChangeRecord> findAllByOrderByIdDesc(Pageable page);
+    private final ChangeRecords records;
+    private final RecordTexts texts;
+    private final JdbcTemplate jdbc;
+
+    Changes(ChangeRecords records, RecordTexts texts, JdbcTemplate jdbc) {
+        this.records = records;
+        this.texts = texts;
+        this.jdbc = jdbc;
+    }
+
+    /**
+     * Adds a line at the end of the chain, in the transaction of the change itself, after the record was flushed and
+     * every other lock was taken: two changes that wait for each other's locks would else never end.
+     *
+     * @throws IllegalStateException when the record that it tells of is not there
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public ChangeRecord save(ChangeRecord change) {
+        link(change);
+        ChangeRecord saved = records.saveAndFlush(change);
+        move(change);
+        return saved;
+    }
+
+    /** How many lines there are. */
+    public long count() {
+        return records.count();
+    }
+
+    /** Links a line of the time before there was a chain; the record is taken as it is now. */
+    void linkOld(ChangeRecord change) {
+        link(change);
+        jdbc.update(
+                "update change_record set chain_number = ?, content_digest = ?, previous_digest = ?, digest = ? where id = ?",
+                change.chainNumber(),
+                change.contentDigest(),
+                change.previousDigest(),
+                change.digest(),
+                change.id());
+        move(change);
+    }
+
+    private void link(ChangeRecord change) {
+        // the end of the chain first: the record is then read as the last to hold it left it
+        ChainEnd end = end(FIND + " for update").orElseThrow(() -> new IllegalStateException("the chain has no end"));
+        String content = texts.of(change.kind(), change.objectId())
+                .orElseThrow(() -> new IllegalStateException("no " + change.kind() + " " + change.objectId()));
+        change.link(end.number() + 1, Sha256.of(content), end.digest());
+    }
+
+    /** Where the chain ends; empty when somebody took the row out that tells it. */
+    public Optional<ChainEnd> end() {
+        return end(FIND);
+    }
+
+    private Optional<ChainEnd> end(String sql) {
+        return jdbc
+                .query(sql, (ResultSet row, int n) -> new ChainEnd(row.getLong(1), row.getString(2), row.getBoolean(3)))
+                .stream()
+                .findFirst();
+    }
+
+    private void move(ChangeRecord change) {
+        jdbc.update(MOVE, change.chainNumber(), change.digest());
+    }
 }

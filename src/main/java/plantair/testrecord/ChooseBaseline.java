@@ -80,7 +80,7 @@ public class ChooseBaseline {
                 clock.instant(),
                 signature.by(),
                 ChangeKind.BASELINE,
-                compressor.id(),
+                choice.id(),
                 compressor.tag(),
                 before.map(ChooseBaseline::line).orElse(null),
                 line(test),

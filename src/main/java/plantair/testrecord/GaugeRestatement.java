@@ -47,6 +47,10 @@ public class GaugeRestatement {
         this.note = note;
     }
 
+    long id() {
+        return id;
+    }
+
     public long calibrationId() {
         return calibrationId;
     }

@@ -35,6 +35,14 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     List<PumpUpTest> findByIdGreaterThanOrderById(long id, Limit limit);
 
+    /** Current tests that nobody has reviewed, newest first; compressor 0 stands for all. */
+    @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    @Query("select t from PumpUpTest t where (:compressorId = 0L or t.compressor.id = :compressorId)"
+            + " and not exists (select 1 from TestReview r where r.testId = t.id)"
+            + " and not exists (select 1 from PumpUpTest later where later.supersedesId = t.id)"
+            + " order by t.performedAt desc, t.id desc")
+    Page<PumpUpTest> findUnreviewed(long compressorId, Pageable page);
+
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);
 
     /** Current tests of a machine with a settled reading, made before a time, newest first. */

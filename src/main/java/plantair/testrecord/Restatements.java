@@ -11,6 +11,9 @@ import plantair.instrument.AsFound;
 import plantair.instrument.Calibration;
 import plantair.instrument.Calibrations;
 import plantair.instrument.InstrumentKind;
+import plantair.register.ChangeKind;
+import plantair.register.ChangeRecord;
+import plantair.register.Changes;
 
 /**
  * What a gauge's calibration says of the tests made with it before: those since the calibration before that one. A test
@@ -23,6 +26,7 @@ public class Restatements {
     private final GaugeRestatements signed;
     private final PumpUpTests tests;
     private final ResultProjection projection;
+    private final Changes changes;
     private final Clock clock;
     private final ObjectProvider<CompressorFollower> followers;
 
@@ -31,12 +35,14 @@ public class Restatements {
             GaugeRestatements signed,
             PumpUpTests tests,
             ResultProjection projection,
+            Changes changes,
             Clock clock,
             ObjectProvider<CompressorFollower> followers) {
         this.calibrations = calibrations;
         this.signed = signed;
         this.tests = tests;
         this.projection = projection;
+        this.changes = changes;
         this.clock = clock;
         this.followers = followers;
     }
@@ -72,8 +78,18 @@ public class Restatements {
                 && signed.findByCalibrationId(calibration.id()).isEmpty()) {
             List<PumpUpTest> touched = touchedBy(calibration);
             List<Long> ids = touched.stream().map(PumpUpTest::id).toList();
-            signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
+            GaugeRestatement restatement =
+                    signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
             touched.forEach(projection::renew);
+            changes.save(new ChangeRecord(
+                    clock.instant(),
+                    by,
+                    ChangeKind.RESTATEMENT,
+                    restatement.id(),
+                    calibration.instrument().facts().tag(),
+                    null,
+                    "calibration " + calibration.id() + " restates tests " + ids,
+                    note));
             touched.stream().map(test -> test.compressor().id()).distinct().forEach(this::tellFollowers);
         }
     }

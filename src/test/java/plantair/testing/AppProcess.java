@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -33,10 +34,13 @@ public final class AppProcess implements AutoCloseable {
 
     /** Starts on an H2 file in the given directory, with the application's own settings otherwise. */
     public static AppProcess onH2File(Path directory, String... arguments) {
-        String url = "jdbc:h2:durable:" + directory.resolve("plant-air").toAbsolutePath()
+        return start(directory, h2(directory), "sa", "", arguments);
+    }
+
+    private static String h2(Path directory) {
+        return "jdbc:h2:durable:" + directory.resolve("plant-air").toAbsolutePath()
                 + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
                 + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
-        return start(directory, url, "sa", "", arguments);
     }
 
     /** Starts on the PostgreSQL server of this test run; several may run at the same time. */
@@ -46,6 +50,28 @@ public final class AppProcess implements AutoCloseable {
     }
 
     private static AppProcess start(Path directory, String url, String user, String password, String... arguments) {
+        return new AppProcess(command(url, user, password, arguments), directory.resolve("application.log"));
+    }
+
+    /** What a command said, and the status it ended with. */
+    public record Ended(int status, String log) {}
+
+    /** Runs a command, as {@code verify}, on an H2 file and waits for its end. */
+    public static Ended runOnH2File(Path directory, String... arguments) throws IOException, InterruptedException {
+        Path log = directory.resolve("command.log");
+        Process process = new ProcessBuilder(command(h2(directory), "sa", "", arguments))
+                .directory(directory.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(log.toFile())
+                .start();
+        if (!process.waitFor(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+            process.destroyForcibly();
+            throw new AssertionError("The command did not end; it wrote:\n" + Files.readString(log));
+        }
+        return new Ended(process.exitValue(), Files.readString(log));
+    }
+
+    private static List<String> command(String url, String user, String password, String... arguments) {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
@@ -59,7 +85,7 @@ public final class AppProcess implements AutoCloseable {
                 "--spring.datasource.username=" + user,
                 "--spring.datasource.password=" + password));
         command.addAll(List.of(arguments));
-        return new AppProcess(List.copyOf(command), directory.resolve("application.log"));
+        return List.copyOf(command);
     }
 
     /** Ends the process at once (SIGKILL where the system has it): no shutdown hook runs, nothing is flushed. */

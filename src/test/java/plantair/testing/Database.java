@@ -29,7 +29,11 @@ public class Database {
         if (tables.isEmpty()) {
             return;
         }
-        List<String> statements = isPostgres() ? onPostgres(tables) : onH2(tables);
+        List<String> statements = new ArrayList<>(isPostgres() ? onPostgres(tables) : onH2(tables));
+        if (tables.contains("chain_end")) {
+            statements.add("insert into chain_end (id, chain_number, digest, begun) values (1, 0, '" + "0".repeat(64)
+                    + "', true)");
+        }
         jdbc.execute((ConnectionCallback<int[]>) connection -> runAll(connection, statements));
     }
 

@@ -30,6 +30,13 @@ final class EventController {
         this.events = events;
     }
 
+    /** Leads to the list that holds the event. */
+    @GetMapping("/events/{id}")
+    String find(@PathVariable long id) {
+        MaintenanceEvent event = events.findById(id).orElseThrow(() -> new NoSuchRecord("maintenance event " + id));
+        return "redirect:/compressors/" + event.compressorId() + "/events";
+    }
+
     @GetMapping("/compressors/{id}/events")
     String list(@PathVariable long id, @RequestParam(defaultValue = "1") int page, Model model) {
         Machine machine = compressors

@@ -1,5 +1,6 @@
 package plantair.register.web;
 
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -17,10 +18,12 @@ import plantair.register.FactLines;
  *
  * @param instant when, for machines
  * @param when when, for people, UTC
+ * @param siteWhen when, by the clock of the site; null when it has none
+ * @param number place in the chain, from 1; null when it has none
  * @param by who
  * @param kind code of what was changed
  * @param name how people call it
- * @param href its page
+ * @param href its page; null when it has none
  * @param isNew whether it was added by this
  * @param before facts that no longer hold
  * @param after facts that hold since
@@ -29,10 +32,12 @@ import plantair.register.FactLines;
 record ChangeView(
         String instant,
         String when,
+        @Nullable String siteWhen,
+        @Nullable Long number,
         String by,
         String kind,
         String name,
-        String href,
+        @Nullable String href,
         boolean isNew,
         List<String> before,
         List<String> after,
@@ -41,18 +46,22 @@ record ChangeView(
     private static final Pattern RATING = Pattern.compile("^(rating: .*, )([A-Z0-9_]+)$");
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss 'UTC'", Locale.ROOT)
             .withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter SITE_WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT);
 
     /**
      * The line of one change.
      *
+     * @param zone of its site; null when it has none
      * @param basisWords gives the words for the code of a flow basis
      */
-    static ChangeView of(ChangeRecord change, UnaryOperator<String> basisWords) {
+    static ChangeView of(ChangeRecord change, @Nullable ZoneId zone, UnaryOperator<String> basisWords) {
         List<String> before = facts(change.beforeText(), basisWords);
         List<String> after = facts(change.afterText(), basisWords);
         return new ChangeView(
                 change.changedAt().toString(),
                 WHEN.format(change.changedAt()),
+                zone == null ? null : SITE_WHEN.format(change.changedAt().atZone(zone)) + " " + zone.getId(),
+                change.chainNumber(),
                 change.changedBy(),
                 change.kind().name(),
                 change.objectName(),
@@ -78,7 +87,7 @@ record ChangeView(
         return left;
     }
 
-    private static String address(ChangeKind kind, long id) {
+    private static @Nullable String address(ChangeKind kind, long id) {
         return switch (kind) {
             case SITE -> "/sites/" + id;
             case COMPRESSOR -> "/compressors/" + id;
@@ -86,9 +95,9 @@ record ChangeView(
             case PIPE -> "/pipes/" + id + "/edit";
             case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
-            case EVENT -> "/compressors/" + id + "/events";
-            case BASELINE -> "/compressors/" + id;
+            case EVENT -> "/events/" + id;
             case LIMITS -> "/sites/" + id + "/limits";
+            case CALIBRATION, RESTATEMENT, BASELINE, REVIEW -> null;
         };
     }
 }

@@ -13,10 +13,12 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import plantair.equipment.Compressors;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.RecordTest;
 import plantair.testrecord.TestDraft;
+import plantair.testrecord.TestReviews;
 import plantair.web.FieldChecks;
 import plantair.web.Flash;
 import plantair.web.NoSuchRecord;
@@ -30,14 +32,25 @@ import plantair.web.Warnings;
 class SupersedeController {
 
     private static final String FORM = "tests/supersede";
+    private static final int LONGEST_REASON = 1000;
 
     private final PumpUpTests tests;
+    private final TestReviews reviews;
+    private final Compressors compressors;
     private final RecordTest record;
     private final TestFormReader reader;
     private final TestFormPage page;
 
-    SupersedeController(PumpUpTests tests, RecordTest record, TestFormReader reader, TestFormPage page) {
+    SupersedeController(
+            PumpUpTests tests,
+            TestReviews reviews,
+            Compressors compressors,
+            RecordTest record,
+            TestFormReader reader,
+            TestFormPage page) {
         this.tests = tests;
+        this.reviews = reviews;
+        this.compressors = compressors;
         this.record = record;
         this.reader = reader;
         this.page = page;
@@ -71,8 +84,9 @@ class SupersedeController {
             form.addRun(units);
             return show(model, old);
         }
+        compressors.findLockedById(old.compressor().id()); // so that nobody reviews the test meanwhile
         var checks = new FieldChecks(errors);
-        Optional<String> reason = checks.text("reason", form.getReason(), 1000, true);
+        Optional<String> reason = reason(form, checks, reviews.findByTestId(id).isPresent());
         Optional<String> by = checks.text("recordedBy", form.getRecordedBy(), 120, true);
         Optional<TestDraft> draft = reader.read(form, old.compressor(), errors);
         if (draft.isPresent() && reason.isPresent() && by.isPresent()) {
@@ -90,7 +104,19 @@ class SupersedeController {
         return show(model, old);
     }
 
+    /** A reviewed test is locked: correcting it needs a reason of its own, which goes on record with the other. */
+    private static Optional<String> reason(TestForm form, FieldChecks checks, boolean reviewed) {
+        if (!reviewed) {
+            return checks.text("reason", form.getReason(), LONGEST_REASON, true);
+        }
+        Optional<String> reason = checks.text("reason", form.getReason(), LONGEST_REASON / 2, true);
+        Optional<String> lock = checks.text("lockReason", form.getLockReason(), LONGEST_REASON / 2 - 30, true);
+        return reason.flatMap(why -> lock.map(whyNow -> why + "\nAlthough it was reviewed: " + whyNow));
+    }
+
     private String show(Model model, PumpUpTest old) {
+        model.addAttribute(
+                "review", reviews.findByTestId(old.id()).map(ReviewMark::of).orElse(null));
         page.fill(model, old.compressor());
         model.addAttribute("oldId", old.id());
         return FORM;

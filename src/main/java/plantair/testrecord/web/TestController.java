@@ -1,8 +1,10 @@
 package plantair.testrecord.web;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.data.domain.Page;
@@ -18,6 +20,8 @@ import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.StoredResult;
 import plantair.testrecord.StoredResults;
 import plantair.testrecord.TestPagePart;
+import plantair.testrecord.TestReview;
+import plantair.testrecord.TestReviews;
 import plantair.web.NoSuchRecord;
 import plantair.web.Paging;
 import plantair.web.UnitSet;
@@ -30,12 +34,19 @@ class TestController {
 
     private final PumpUpTests tests;
     private final StoredResults results;
+    private final TestReviews reviews;
     private final TestViews views;
     private final ObjectProvider<TestPagePart> parts;
 
-    TestController(PumpUpTests tests, StoredResults results, TestViews views, ObjectProvider<TestPagePart> parts) {
+    TestController(
+            PumpUpTests tests,
+            StoredResults results,
+            TestReviews reviews,
+            TestViews views,
+            ObjectProvider<TestPagePart> parts) {
         this.tests = tests;
         this.results = results;
+        this.reviews = reviews;
         this.views = views;
         this.parts = parts;
     }
@@ -45,26 +56,46 @@ class TestController {
     public String list(
             @RequestParam(defaultValue = "1") int page,
             @RequestParam(required = false) @Nullable Long compressor,
+            @RequestParam(defaultValue = "false") boolean unreviewed,
             UnitSet units,
             Locale locale,
             Model model) {
         PageRequest request = PageRequest.of(Math.max(0, page - 1), PAGE_SIZE);
-        Page<PumpUpTest> found = compressor == null
+        Page<PumpUpTest> found = find(compressor, unreviewed, request);
+        String href = href(compressor, unreviewed);
+        model.addAttribute("paging", new Paging(href, page, PAGE_SIZE, found.getTotalElements()));
+        model.addAttribute("rows", rows(found.getContent(), views.words(units, locale)));
+        model.addAttribute("unreviewed", unreviewed);
+        model.addAttribute("otherHref", href(compressor, !unreviewed));
+        return "tests/list";
+    }
+
+    private Page<PumpUpTest> find(@Nullable Long compressor, boolean unreviewed, PageRequest request) {
+        if (unreviewed) {
+            return tests.findUnreviewed(compressor == null ? 0 : compressor, request);
+        }
+        return compressor == null
                 ? tests.findAllByOrderByPerformedAtDescIdDesc(request)
                 : tests.findByCompressorIdOrderByPerformedAtDescIdDesc(compressor, request);
-        Map<Long, StoredResult> stored = results
-                .ofTests(found.stream().map(PumpUpTest::id).toList())
-                .stream()
-                .collect(Collectors.toMap(StoredResult::testId, result -> result));
-        String href = compressor == null ? "/tests" : "/tests?compressor=" + compressor;
-        model.addAttribute("paging", new Paging(href, page, PAGE_SIZE, found.getTotalElements()));
-        var words = views.words(units, locale);
-        model.addAttribute(
-                "rows",
-                found.stream()
-                        .map(test -> TestRow.of(test, stored.get(test.id()), words))
-                        .toList());
-        return "tests/list";
+    }
+
+    private static String href(@Nullable Long compressor, boolean unreviewed) {
+        String asked = Stream.of(
+                        compressor == null ? "" : "compressor=" + compressor, unreviewed ? "unreviewed=true" : "")
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining("&"));
+        return asked.isEmpty() ? "/tests" : "/tests?" + asked;
+    }
+
+    private List<TestRow> rows(List<PumpUpTest> found, ResultWords words) {
+        List<Long> ids = found.stream().map(PumpUpTest::id).toList();
+        Map<Long, StoredResult> stored =
+                results.ofTests(ids).stream().collect(Collectors.toMap(StoredResult::testId, result -> result));
+        Map<Long, String> reviewers = reviews.findByTestIdIn(ids).stream()
+                .collect(Collectors.toMap(TestReview::testId, TestReview::reviewedBy));
+        return found.stream()
+                .map(test -> TestRow.of(test, stored.get(test.id()), reviewers.get(test.id()), words))
+                .toList();
     }
 
     @GetMapping("/tests/{id}")

@@ -35,6 +35,7 @@ public final class TestForm {
     private String confirmed = "";
     private String recordedBy = "";
     private String reason = "";
+    private String lockReason = "";
     private EnteredField barometer = new EnteredField();
     private EnteredField intakeTemperature = new EnteredField();
     private EnteredField intakeHumidity = new EnteredField();
@@ -202,6 +203,14 @@ public final class TestForm {
 
     public void setReason(@Nullable String reason) {
         this.reason = text(reason);
+    }
+
+    public String getLockReason() {
+        return lockReason;
+    }
+
+    public void setLockReason(@Nullable String lockReason) {
+        this.lockReason = text(lockReason);
     }
 
     public EnteredField getBarometer() {

@@ -12,6 +12,7 @@ import plantair.web.Status;
  * @param flow free air delivered with its uncertainty; empty when the runs were not averaged
  * @param status worst severity of its findings
  * @param superseded true when another test takes its place
+ * @param reviewedBy who reviewed it; empty when nobody did
  */
 record TestRow(
         long id,
@@ -22,9 +23,10 @@ record TestRow(
         String tester,
         String flow,
         Status status,
-        boolean superseded) {
+        boolean superseded,
+        String reviewedBy) {
 
-    static TestRow of(PumpUpTest test, @Nullable StoredResult result, ResultWords words) {
+    static TestRow of(PumpUpTest test, @Nullable StoredResult result, @Nullable String reviewedBy, ResultWords words) {
         var format = words.format();
         String flow = result == null
                 ? ""
@@ -40,6 +42,7 @@ record TestRow(
                 test.tester(),
                 flow,
                 result == null ? words.status(Optional.empty()) : words.status(result.severity()),
-                result != null && !result.isCurrent());
+                result != null && !result.isCurrent(),
+                reviewedBy == null ? "" : reviewedBy);
     }
 }

@@ -109,5 +109,12 @@ record TestView(
             @Nullable String supersededReason,
             String confirmed,
             String restated,
-            boolean joinsTrend) {}
+            boolean joinsTrend,
+            @Nullable ReviewMark review) {
+
+        /** Whether a second person may still review it. */
+        public boolean isOpen() {
+            return review == null && supersededById == null;
+        }
+    }
 }

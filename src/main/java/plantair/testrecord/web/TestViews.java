@@ -17,6 +17,7 @@ import plantair.testrecord.ResultProjection;
 import plantair.testrecord.ResultText;
 import plantair.testrecord.StoredResult;
 import plantair.testrecord.StoredResults;
+import plantair.testrecord.TestReviews;
 import plantair.web.UnitSet;
 
 /** Puts together what the page of a test shows. */
@@ -26,6 +27,7 @@ class TestViews {
     private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     private final PumpUpTests tests;
+    private final TestReviews reviews;
     private final StoredResults results;
     private final Histories histories;
     private final ResultProjection projection;
@@ -35,6 +37,7 @@ class TestViews {
 
     TestViews(
             PumpUpTests tests,
+            TestReviews reviews,
             StoredResults results,
             Histories histories,
             ResultProjection projection,
@@ -44,6 +47,7 @@ class TestViews {
         this.text = text;
         this.calibrations = calibrations;
         this.tests = tests;
+        this.reviews = reviews;
         this.results = results;
         this.histories = histories;
         this.projection = projection;
@@ -109,7 +113,8 @@ class TestViews {
                 later.map(PumpUpTest::reason).orElse(null),
                 test.confirmed(),
                 restated(test, stored, words),
-                stored.joinsTrend());
+                stored.joinsTrend(),
+                reviews.findByTestId(test.id()).map(ReviewMark::of).orElse(null));
     }
 
     private String restated(PumpUpTest test, StoredResult stored, ResultWords words) {

@@ -224,7 +224,7 @@ abstract class EventWebTests {
 
         assertThat(changes.text())
                 .contains("Maintenance of C-1 entry: 1 work: valves entry: 2 work: rings invoice read again");
-        assertThat(changes.page().select("a[href=/compressors/1/events]")).hasSize(1);
+        assertThat(changes.page().select("a[href=/events/2]")).hasSize(1);
     }
 
     @Test

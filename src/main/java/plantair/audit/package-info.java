@@ -1,0 +1,7 @@
+/** Whether the records are still as they were recorded: the check of the chain of changes, and the file to check it elsewhere. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"register", "web"})
+package plantair.audit;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,345 @@
+package plantair.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static plantair.audit.Fault.Code.CHAIN_BROKEN;
+import static plantair.audit.Fault.Code.END_MOVED;
+import static plantair.audit.Fault.Code.LINE_ALTERED;
+import static plantair.audit.Fault.Code.LINE_NOT_LINKED;
+import static plantair.audit.Fault.Code.RECORD_ALTERED;
+import static plantair.audit.Fault.Code.RECORD_MISSING;
+import static plantair.audit.Fault.Code.RECORD_WITHOUT_LINE;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.transaction.support.TransactionTemplate;
+import plantair.register.ChangeKind;
+import plantair.register.Changes;
+import plantair.testing.Database;
+import plantair.testing.OnH2;
+import plantair.testing.OnPostgres;
+import plantair.testing.PlantForms;
+import plantair.testing.SentForm;
+
+/** What the check finds. */
+abstract class AuditCheckTests {
+
+    /** Not sealed: the chain itself, and what is derived. Every other table is. */
+    private static final Set<String> UNSEALED = Set.of("change_record", "chain_end", "pump_up_result", "machine_state");
+
+    /** Tables of the records: kind, and the column that tells the record. */
+    private static final Map<String, Sealed> SEALED = new TreeMap<>(Map.ofEntries(
+            Map.entry("site", new Sealed(ChangeKind.SITE, "id")),
+            Map.entry("compressor", new Sealed(ChangeKind.COMPRESSOR, "id")),
+            Map.entry("rating_point", new Sealed(ChangeKind.COMPRESSOR, "compressor_id")),
+            Map.entry("receiver", new Sealed(ChangeKind.RECEIVER, "id")),
+            Map.entry("pipe_piece", new Sealed(ChangeKind.PIPE, "id")),
+            Map.entry("instrument", new Sealed(ChangeKind.INSTRUMENT, "id")),
+            Map.entry("calibration", new Sealed(ChangeKind.CALIBRATION, "id")),
+            Map.entry("calibration_point", new Sealed(ChangeKind.CALIBRATION, "calibration_id")),
+            Map.entry("pump_up_test", new Sealed(ChangeKind.TEST, "id")),
+            Map.entry("pump_up_volume", new Sealed(ChangeKind.TEST, "test_id")),
+            Map.entry("pump_up_rating", new Sealed(ChangeKind.TEST, "test_id")),
+            Map.entry("pump_up_run", new Sealed(ChangeKind.TEST, "test_id")),
+            Map.entry("pump_up_instrument", new Sealed(ChangeKind.TEST, "test_id")),
+            Map.entry("gauge_restatement", new Sealed(ChangeKind.RESTATEMENT, "id")),
+            Map.entry("gauge_restatement_test", new Sealed(ChangeKind.RESTATEMENT, "restatement_id")),
+            Map.entry("maintenance_event", new Sealed(ChangeKind.EVENT, "id")),
+            Map.entry("baseline_choice", new Sealed(ChangeKind.BASELINE, "id")),
+            Map.entry("plant_limits", new Sealed(ChangeKind.LIMITS, "id")),
+            Map.entry("test_review", new Sealed(ChangeKind.REVIEW, "id"))));
+
+    /** No form of theirs yet: these rows are put in by hand, and their lines with them. */
+    private static final Map<ChangeKind, String> BY_HAND = Map.of(
+            ChangeKind.BASELINE,
+            "insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by) values"
+                    + " ('00000000-0000-0000-0000-000000000009', 1, 1, 'repaired', '2026-06-01 00:00:00+00', 'Ann')",
+            ChangeKind.LIMITS,
+            "insert into plant_limits (site_id, watch_below, plan_below, act_below, version) values (1, 95, 90, 85, 0)");
+
+    /** Columns that no single other value fits: keys that rows refer to or share, and what a gauge or a pipe piece cannot have. */
+    private static final Set<String> REFUSED = Set.of(
+            "calibration.id",
+            "compressor.id",
+            "gauge_restatement.id",
+            "gauge_restatement_test.restatement_id",
+            "instrument.accuracy",
+            "instrument.grade_percent",
+            "instrument.kind",
+            "pipe_piece.bore",
+            "pipe_piece.length",
+            "pump_up_instrument.test_id",
+            "pump_up_rating.test_id",
+            "pump_up_run.test_id",
+            "pump_up_test.id",
+            "pump_up_volume.test_id",
+            "rating_point.compressor_id");
+
+    private record Sealed(ChangeKind kind, String owner) {}
+
+    @Autowired
+    private AuditCheck check;
+
+    @Autowired
+    private Changes changes;
+
+    @Autowired
+    private MockMvcTester site;
+
+    @Autowired
+    private Database database;
+
+    @Autowired
+    private JdbcTemplate jdbc;
+
+    @Autowired
+    private TransactionTemplate transaction;
+
+    private PlantedFaults planted;
+
+    @BeforeEach
+    void recordSomethingOfEveryKind() {
+        database.wipe();
+        AuditedPlant.record(site);
+        BY_HAND.forEach((kind, sql) -> transaction.executeWithoutResult(status -> {
+            jdbc.update(sql);
+            changes.save(Lines.about(kind, 1));
+        }));
+        planted = new PlantedFaults(jdbc, transaction, check);
+    }
+
+    private AuditReport report() {
+        return check.check(read -> {});
+    }
+
+    private AuditReport after(String... statements) {
+        return planted.after(statements).orElseThrow();
+    }
+
+    @Test
+    void findsASoundPlantSound() {
+        AuditReport report = report();
+
+        assertThat(report.faults()).isEmpty();
+        assertThat(report.isSound()).isTrue();
+        assertThat(report.lines()).isEqualTo(changes.count()).isGreaterThan(14);
+        assertThat(report.records() + report.lines()).isEqualTo(check.size());
+        assertThat(report.end()).isEqualTo(changes.end().orElseThrow().digest());
+    }
+
+    @Test
+    void findsAnEmptyPlantSound() {
+        database.wipe();
+
+        assertThat(report()).isEqualTo(new AuditReport(0, 0, Changes.BEGINNING, List.of(), 0));
+    }
+
+    @Test
+    void hasALineForEveryKind() {
+        List<String> kinds = jdbc.queryForList("select distinct kind from change_record", String.class);
+
+        assertThat(kinds)
+                .containsExactlyInAnyOrderElementsOf(
+                        EnumSet.allOf(ChangeKind.class).stream().map(Enum::name).toList());
+    }
+
+    @Test
+    void addsALineAtEachEdit() {
+        List<SentForm> edits = List.of(
+                PlantForms.SITE.at("/sites/1").with("elevation", "601", "[ft_i]"),
+                PlantForms.COMPRESSOR.at("/compressors/1").with("note", "new belt"),
+                PlantForms.RECEIVER.at("/receivers/1").with("note", "painted"),
+                PlantForms.PIPE.at("/pipes/1").with("volume", "2.2", "[gal_us]"),
+                PlantForms.GAUGE.at("/instruments/1").with("note", "dropped"));
+        for (SentForm edit : edits) {
+            long before = changes.count();
+            AuditedPlant.send(site, edit.with("edit.reason", "seen").with("edit.version", "0"));
+            assertThat(changes.count()).as(edit.address()).isEqualTo(before + 1);
+            assertThat(report().faults()).isEmpty();
+        }
+    }
+
+    @Test
+    void knowsOfEveryTableWhetherItIsSealed() {
+        Set<String> known = new TreeSet<>(SEALED.keySet());
+        known.addAll(UNSEALED);
+
+        assertThat(known).containsExactlyElementsOf(new TreeSet<>(database.tables()));
+    }
+
+    /** Every column of every sealed table; a few cannot be altered, because others refer to them or go with them. */
+    @Test
+    void findsEveryAlteredColumnAndNamesTheRecord() {
+        List<String> refused = new ArrayList<>();
+        int tried = 0;
+        for (var table : SEALED.entrySet()) {
+            Sealed sealed = table.getValue();
+            Long id = jdbc.queryForObject("select max(" + sealed.owner + ") from " + table.getKey(), Long.class);
+            String row = row(table.getKey(), sealed.owner, id);
+            Set<String> left = planted.alterEachColumn(
+                    table.getKey(),
+                    row,
+                    report -> assertThat(report.faults())
+                            .as(table.getKey() + " of " + row)
+                            .anySatisfy(fault -> {
+                                assertThat(fault.record()).isEqualTo(sealed.kind + " " + id);
+                                assertThat(fault.code()).isIn(RECORD_ALTERED, RECORD_MISSING);
+                            }));
+            tried += planted.columns(table.getKey()).size() - left.size();
+            left.forEach(column -> refused.add(table.getKey() + "." + column));
+        }
+        assertThat(refused).isSubsetOf(REFUSED);
+        assertThat(tried).isGreaterThan(170);
+    }
+
+    private String row(String table, String owner, Long id) {
+        String second = Map.of(
+                        "rating_point",
+                        "position",
+                        "calibration_point",
+                        "position",
+                        "pump_up_volume",
+                        "position",
+                        "pump_up_rating",
+                        "position",
+                        "pump_up_run",
+                        "position",
+                        "pump_up_instrument",
+                        "position",
+                        "gauge_restatement_test",
+                        "test_id")
+                .getOrDefault(table, "");
+        String first = owner + " = " + id;
+        return second.isEmpty()
+                ? first
+                : first + " and " + second + " = (select min(" + second + ") from " + table + " where " + first + ")";
+    }
+
+    @Test
+    void findsATakenRecord() {
+        AuditReport report = after(
+                "delete from test_review",
+                "delete from pump_up_result where test_id = 3",
+                "delete from pump_up_volume where test_id = 3",
+                "delete from pump_up_rating where test_id = 3",
+                "delete from pump_up_run where test_id = 3",
+                "delete from pump_up_instrument where test_id = 3",
+                "delete from pump_up_test where id = 3");
+
+        assertThat(report.faults())
+                .extracting(fault -> fault.code() + " " + fault.record())
+                .containsExactlyInAnyOrder("RECORD_MISSING TEST 3", "RECORD_MISSING REVIEW 1");
+        assertThat(after("delete from pump_up_run where test_id = 2 and position = 1")
+                        .faults())
+                .extracting(Fault::code, Fault::record)
+                .containsExactly(tuple(RECORD_ALTERED, "TEST 2"));
+    }
+
+    @Test
+    void findsARecordPutInBeside() {
+        String insert =
+                "insert into site (id, name, zone, elevation, note, version) values (%d, 'x', 'UTC', '1 m', '', 0)";
+
+        for (long id : new long[] {77, 0, -5, Long.MAX_VALUE, Long.MIN_VALUE}) {
+            assertThat(after(insert.formatted(id)).faults())
+                    .containsExactly(new Fault(RECORD_WITHOUT_LINE, 0, "SITE " + id));
+        }
+        assertThat(after("insert into gauge_restatement_test (restatement_id, test_id) values (1, 3)")
+                        .faults())
+                .extracting(Fault::record)
+                .containsExactly("RESTATEMENT 1");
+    }
+
+    /** The id only counts the rows: no page and no check reads it. */
+    @Test
+    void findsEveryAlteredColumnOfALine() {
+        assertThat(planted.columns("change_record")).hasSize(13).containsKey("id");
+
+        for (String column : planted.columns("change_record").keySet()) {
+            if (!column.equals("id")) {
+                boolean took = planted.alterColumn(
+                        "change_record",
+                        "chain_number = 8",
+                        column,
+                        report -> assertThat(report.faults())
+                                .extracting(Fault::code)
+                                .containsAnyOf(LINE_ALTERED, CHAIN_BROKEN));
+                assertThat(took).as(column).isTrue();
+            }
+        }
+    }
+
+    @Test
+    void findsALineTakenOutOrMoved() {
+        assertThat(after("delete from change_record where chain_number = 8").faults())
+                .contains(new Fault(CHAIN_BROKEN, 9, ""));
+        assertThat(after(
+                                "update change_record set chain_number = 9999 where chain_number = 8",
+                                "update change_record set chain_number = 8 where chain_number = 9",
+                                "update change_record set chain_number = 9 where chain_number = 9999")
+                        .faults())
+                .extracting(fault -> fault.code() + " " + fault.line())
+                .contains("CHAIN_BROKEN 8", "LINE_ALTERED 8", "CHAIN_BROKEN 9", "LINE_ALTERED 9", "CHAIN_BROKEN 10");
+    }
+
+    @Test
+    void findsALineTakenOffTheEnd() {
+        long last = changes.count();
+        String cut = "delete from change_record where chain_number = " + last;
+
+        assertThat(after(cut).faults()).contains(new Fault(END_MOVED, last - 1, ""));
+        // the end moved with it: only the record is left to tell, or a digest kept elsewhere
+        assertThat(after(
+                                cut,
+                                "update chain_end set chain_number = chain_number - 1, digest = (select digest from change_record"
+                                        + " where chain_number = " + (last - 1) + ")")
+                        .faults())
+                .extracting(Fault::code)
+                .containsExactly(RECORD_WITHOUT_LINE);
+    }
+
+    @Test
+    void findsALineThatIsNoLink() {
+        String line =
+                "insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason,"
+                        + " chain_number) values ('2026-01-01 00:00:00+00', 'Eve', 'SITE', 1, 'x', 'x', 'x', %s)";
+
+        for (String number : List.of("null", "0", "-7")) {
+            assertThat(after(line.formatted(number)).faults()).containsExactly(new Fault(LINE_NOT_LINKED, 0, "SITE 1"));
+        }
+    }
+
+    @Test
+    void findsAnEndThatIsGoneOrNotBegun() {
+        assertThat(after("delete from chain_end").faults())
+                .extracting(Fault::code)
+                .containsExactly(END_MOVED);
+        assertThat(after("update chain_end set begun = false").faults())
+                .extracting(Fault::code)
+                .containsExactly(END_MOVED);
+    }
+
+    @Test
+    void countsMoreFaultsThanItKeeps() {
+        AuditReport report = after("update change_record set reason = 'x'", "update pump_up_run set elapsed = '1 s'");
+
+        assertThat(report.faultCount()).isEqualTo(changes.count() + 4);
+        assertThat(report.isSound()).isFalse();
+    }
+}
+
+@OnH2
+final class AuditCheckOnH2Tests extends AuditCheckTests {}
+
+@OnPostgres
+final class AuditCheckOnPostgresTests extends AuditCheckTests {}

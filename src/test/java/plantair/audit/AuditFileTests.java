@@ -1,0 +1,182 @@
+package plantair.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.transaction.support.TransactionTemplate;
+import plantair.register.ChangeKind;
+import plantair.register.Changes;
+import plantair.testing.Database;
+import plantair.testing.OnH2;
+import plantair.testing.PlantForms;
+
+/** The audit file, checked by an outsider: with the commands that lie in it and nothing of this program. */
+@OnH2
+final class AuditFileTests {
+
+    /** What a text may hold that a shell, a table or a line could stumble over. */
+    private static final String ODD =
+            "  \ttab = \"quoted\" 'single' \n line\r\n %s %d \\n \\N C:\\new $HOME `id` $(id) * é ß 圧縮 🙂 \1 \0 \u2028 ! \t ";
+
+    private static final String SAID = "each record is as its newest change left it";
+    private static final int POSITIONS = 50;
+
+    @TempDir
+    private Path folder;
+
+    @Autowired
+    private AuditFile file;
+
+    @Autowired
+    private Changes changes;
+
+    @Autowired
+    private Database database;
+
+    @Autowired
+    private MockMvcTester site;
+
+    @Autowired
+    private JdbcTemplate jdbc;
+
+    @Autowired
+    private TransactionTemplate transaction;
+
+    @BeforeEach
+    void recordSomethingOdd() {
+        database.wipe();
+        AuditedPlant.send(site, PlantForms.SITE);
+        AuditedPlant.send(site, PlantForms.COMPRESSOR);
+        odd(ODD, null);
+        odd("", "");
+        AuditedPlant.send(site, PlantForms.SITE.with("name", "South"));
+        odd(2, ODD + ODD);
+    }
+
+    private void odd(String text, String before) {
+        transaction.executeWithoutResult(status -> {
+            jdbc.update("update compressor set note = ?, maker_model = ? where id = 1", text, text);
+            changes.save(Lines.about(ChangeKind.COMPRESSOR, 1, text, before));
+        });
+    }
+
+    private void odd(long site, String text) {
+        transaction.executeWithoutResult(status -> {
+            jdbc.update("update site set note = ? where id = ?", text, site);
+            changes.save(Lines.about(ChangeKind.SITE, site, text.substring(0, 60), text));
+        });
+    }
+
+    private void unzip() throws IOException {
+        var bytes = new ByteArrayOutputStream();
+        file.write(bytes);
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes.toByteArray()), StandardCharsets.UTF_8)) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                Files.write(folder.resolve(entry.getName()), zip.readAllBytes());
+            }
+        }
+    }
+
+    /** Exactly the commands of the file. */
+    private String followRecipe() throws IOException, InterruptedException {
+        String text = Files.readString(folder.resolve("README.txt"));
+        List<String> commands = text.substring(text.indexOf("TO CHECK"))
+                .lines()
+                .filter(line -> line.startsWith("  "))
+                .toList();
+        assertThat(commands).hasSizeGreaterThan(15);
+        Files.write(folder.resolve("check.sh"), commands);
+        Process process = new ProcessBuilder("bash", "check.sh")
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        return said;
+    }
+
+    private static void needsTools() {
+        assumeThat(List.of("bash", "sha256sum", "awk", "diff"))
+                .as("tools of the recipe; skipped where one is missing")
+                .allMatch(AuditFileTests::isOnPath);
+    }
+
+    private static boolean isOnPath(String tool) {
+        return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
+                .anyMatch(place -> Files.isExecutable(Path.of(place, tool)));
+    }
+
+    @Test
+    void isSoundByItsOwnRecipeWhateverTextsItHolds() throws IOException, InterruptedException {
+        needsTools();
+        unzip();
+
+        String end = changes.end().orElseThrow().digest();
+        assertThat(followRecipe().lines()).containsExactly("6 lines, end " + end, "3 records", SAID);
+    }
+
+    @Test
+    void holdsOneLineALine() throws IOException {
+        unzip();
+
+        assertThat(Files.readString(folder.resolve("changes.txt")).split("\n", -1))
+                .hasSize(7)
+                .endsWith("");
+        assertThat(Files.readString(folder.resolve("records.txt")).split("\n", -1))
+                .hasSize(4)
+                .endsWith("");
+    }
+
+    /** Positions by a fixed seed, in both files together; another byte stands there. */
+    @Test
+    void showsOneAlteredByteWhereverItIs() throws IOException, InterruptedException {
+        needsTools();
+        unzip();
+        var random = new Random(20260615);
+        for (String name : List.of("changes.txt", "records.txt")) {
+            byte[] sound = Files.readAllBytes(folder.resolve(name));
+            for (int i = 0; i < POSITIONS / 2; i++) {
+                byte[] altered = sound.clone();
+                int position = i == 0 ? sound.length - 1 : random.nextInt(sound.length);
+                altered[position] ^= (byte) (1 + random.nextInt(255));
+                Files.write(folder.resolve(name), altered);
+
+                assertThat(followRecipe()).as(name + " at " + position).contains("FAULT");
+            }
+            Files.write(folder.resolve(name), sound);
+        }
+        assertThat(followRecipe()).contains(SAID).doesNotContain("FAULT");
+    }
+
+    @Test
+    void showsALineTakenOutOrARecordLeftOut() throws IOException, InterruptedException {
+        needsTools();
+        unzip();
+        Path lines = folder.resolve("changes.txt");
+        List<String> sound = Files.readAllLines(lines);
+        Files.write(lines, sound.subList(1, sound.size()));
+        assertThat(followRecipe()).contains("FAULT changes.txt: line 1 ");
+        Files.write(lines, sound);
+        Path records = folder.resolve("records.txt");
+        Files.write(records, Files.readAllLines(records).subList(1, 3));
+        assertThat(followRecipe()).contains("FAULT records and changes differ");
+    }
+}

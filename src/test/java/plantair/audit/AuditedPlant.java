@@ -1,0 +1,89 @@
+package plantair.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static plantair.testing.PlantForms.COMPRESSOR;
+import static plantair.testing.PlantForms.GAUGE;
+import static plantair.testing.PlantForms.PIPE;
+import static plantair.testing.PlantForms.RECEIVER;
+import static plantair.testing.PlantForms.SITE;
+import static plantair.testing.PlantForms.certificate;
+import static plantair.testing.PlantForms.pumpUp;
+
+import java.util.List;
+import java.util.UUID;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.testing.SentForm;
+
+/** A plant with something of every kind, recorded through the forms alone, as people do. */
+final class AuditedPlant {
+
+    static final SentForm EVENT = SentForm.to("/compressors/1/events/new")
+            .with("happenedOn", "2026-03-01")
+            .with("kind", "VALVES")
+            .with("doneBy", "Harbour Air Service")
+            .with("note", "Second stage plates new")
+            .with("edit.who", "Ann");
+
+    /** The gauge reads 4 psi high at the stop. */
+    private static final SentForm AS_FOUND = certificate("K-2", "2026-05-30")
+            .with("points[0].reading", "140", "[psi]")
+            .with("points[0].error", "0", "[psi]")
+            .with("points[1].reading", "172", "[psi]")
+            .with("points[1].error", "4", "[psi]");
+
+    private AuditedPlant() {}
+
+    static void record(MockMvcTester site) {
+        List.of(
+                        SITE,
+                        COMPRESSOR,
+                        RECEIVER,
+                        PIPE,
+                        GAUGE,
+                        certificate("K-1", "2026-01-02"),
+                        tested("2026-03-02"),
+                        tested("2026-04-02"),
+                        event(),
+                        AS_FOUND,
+                        SentForm.to("/calibrations/2/impact").with("by", "Bo").with("note", "4 psi high"),
+                        tested("2026-06-02"),
+                        review(3),
+                        SITE.with("name", "South works"),
+                        COMPRESSOR.with("tag", "C-2"),
+                        GAUGE.with("tag", "G-2"),
+                        tested("2026-04-03")
+                                .at("/tests/2/supersede")
+                                .with("recordedBy", "Bo")
+                                .with("reason", "wrong day"),
+                        certificate("K-2", "2026-05-31")
+                                .at("/instruments/1/calibrations/2/supersede")
+                                .with("points[0].reading", "140", "[psi]")
+                                .with("points[0].error", "1", "[psi]")
+                                .with("edit.reason", "wrong day"),
+                        event().at("/events/1/correct")
+                                .with("edit.reason", "wrong work")
+                                .with("kind", "BELT"))
+                .forEach(form -> send(site, form));
+    }
+
+    static SentForm tested(String day) {
+        return pumpUp(day, "60.2", "60.8", "60.5").with("gauge", "1").with("notes", "Ölstand\tgut\nC:\\air = 5 %s");
+    }
+
+    static SentForm event() {
+        return EVENT.with("submission", UUID.randomUUID().toString());
+    }
+
+    static SentForm review(long test) {
+        return SentForm.to("/tests/" + test + "/review")
+                .with("submission", UUID.randomUUID().toString())
+                .with("reviewer", "Bo")
+                .with("note", "gauge looked at");
+    }
+
+    static String send(MockMvcTester site, SentForm form) {
+        var answer = form.post(site);
+        assertThat(answer.status()).as(form.address() + " " + answer.text()).isEqualTo(302);
+        return answer.redirect();
+    }
+}

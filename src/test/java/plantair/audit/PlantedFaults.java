@@ -1,0 +1,127 @@
+package plantair.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
+import java.util.function.Consumer;
+import org.springframework.dao.DataAccessException;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Alters the database behind the program's back, looks what the check says of it, and takes it back. */
+final class PlantedFaults {
+
+    private static final String COLUMNS = """
+            select column_name, data_type from information_schema.columns
+            where table_schema = current_schema and table_name = ? order by column_name""";
+
+    /** Texts that some constraint of a table may let through. */
+    private static final List<String> TEXTS = List.of(
+            "'x'",
+            "'PIPE'",
+            "'OTHER'",
+            "'UNKNOWN'",
+            "'GUESS'",
+            "'SCREW'",
+            "'BELT'",
+            "'SETTLED'",
+            "'CHECK_VALVE'",
+            "'EN_1_6'");
+
+    private final JdbcTemplate jdbc;
+    private final TransactionTemplate transaction;
+    private final AuditCheck check;
+
+    PlantedFaults(JdbcTemplate jdbc, TransactionTemplate transaction, AuditCheck check) {
+        this.jdbc = jdbc;
+        this.transaction = transaction;
+        this.check = check;
+    }
+
+    /** What the check says after these statements; empty when a constraint refuses them. */
+    Optional<AuditReport> after(String... statements) {
+        try {
+            return Optional.ofNullable(transaction.execute(status -> {
+                status.setRollbackOnly();
+                for (String sql : statements) {
+                    assertThat(jdbc.update(sql)).as(sql).isPositive();
+                }
+                return check.check(read -> {});
+            }));
+        } catch (DataAccessException refused) {
+            return Optional.empty();
+        }
+    }
+
+    /** Alters each column of a row, once for each value that the database takes, and gives the columns that took none. */
+    Set<String> alterEachColumn(String table, String row, Consumer<AuditReport> found) {
+        Set<String> refused = new TreeSet<>();
+        for (Map.Entry<String, String> column : columns(table).entrySet()) {
+            if (!alter(table, row, column.getKey(), column.getValue(), found)) {
+                refused.add(column.getKey());
+            }
+        }
+        return refused;
+    }
+
+    /** Alters one column, once for each value that the database takes; false when it takes none. */
+    boolean alterColumn(String table, String row, String column, Consumer<AuditReport> found) {
+        return alter(table, row, column, columns(table).get(column), found);
+    }
+
+    private boolean alter(String table, String row, String column, String type, Consumer<AuditReport> found) {
+        boolean took = false;
+        for (String value : values(column, type)) {
+            String differs = column + " is distinct from " + value;
+            if (count("select count(*) from " + table + " where " + row + " and " + differs) == 1) {
+                Optional<AuditReport> report =
+                        after("update " + table + " set " + column + " = " + value + " where " + row);
+                report.ifPresent(found);
+                took |= report.isPresent();
+            }
+        }
+        return took;
+    }
+
+    private static List<String> values(String column, String type) {
+        List<String> values = new ArrayList<>(List.of("null"));
+        switch (type.toLowerCase(Locale.ROOT)) {
+            case "character varying", "text" -> {
+                values.add("''");
+                values.add(column + " || ' '");
+                values.addAll(TEXTS);
+            }
+            case "boolean" -> values.addAll(List.of("true", "false"));
+            case "date" -> values.addAll(List.of("date '2031-05-06'", "date '2020-05-06'"));
+            case "timestamp with time zone" -> values.add("timestamp with time zone '2020-01-01 00:00:00+00'");
+            case "uuid" -> values.add("cast('" + new UUID(1, 2) + "' as uuid)");
+            case "double precision" -> values.addAll(List.of("coalesce(" + column + ", 1) * 1.000000000001e0", "0"));
+            default -> values.addAll(List.of("1", "3", "77", column + " + 1"));
+        }
+        return values;
+    }
+
+    Map<String, String> columns(String table) {
+        Map<String, String> columns = new LinkedHashMap<>();
+        jdbc.query(
+                COLUMNS,
+                row -> {
+                    columns.put(row.getString(1), row.getString(2));
+                },
+                table);
+        return columns;
+    }
+
+    private long count(String sql) {
+        Long count = jdbc.queryForObject(sql, Long.class);
+        return count == null ? 0 : count;
+    }
+}

@@ -1,0 +1,211 @@
+package plantair.testrecord.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.testing.Database;
+import plantair.testing.OnH2;
+import plantair.testing.OnPostgres;
+import plantair.testing.PlantForms;
+import plantair.testing.SentForm;
+import plantair.testrecord.ReviewTest;
+
+/** A second person looks at a test. */
+abstract class ReviewWebTests {
+
+    @Autowired
+    private MockMvcTester site;
+
+    @Autowired
+    private Database database;
+
+    @Autowired
+    private JdbcTemplate jdbc;
+
+    @Autowired
+    private ReviewTest service;
+
+    @BeforeEach
+    void recordATest() {
+        database.wipe();
+        send(PlantForms.SITE);
+        send(PlantForms.COMPRESSOR);
+        send(PlantForms.RECEIVER);
+        send(PlantForms.PIPE);
+        send(PlantForms.GAUGE);
+        send(PlantForms.certificate("K-1", "2026-01-02"));
+        send(tested("2026-05-01").with("recordedBy", "Ulla"));
+    }
+
+    private static SentForm tested(String day) {
+        return PlantForms.pumpUp(day, "60.2", "60.8", "60.5").with("gauge", "1");
+    }
+
+    private static SentForm review(long test, String by) {
+        return SentForm.to("/tests/" + test + "/review")
+                .with("submission", UUID.randomUUID().toString())
+                .with("reviewer", by)
+                .with("note", "");
+    }
+
+    private static SentForm correction() {
+        return tested("2026-05-02")
+                .at("/tests/1/supersede")
+                .with("recordedBy", "Ann")
+                .with("reason", "wrong day");
+    }
+
+    private String send(SentForm form) {
+        var answer = form.post(site);
+        assertThat(answer.status()).as(answer.text()).isEqualTo(302);
+        return answer.redirect();
+    }
+
+    private String page(String address) {
+        return SentForm.get(site, address).text();
+    }
+
+    private long reviews() {
+        return jdbc.queryForObject("select count(*) from test_review", Long.class);
+    }
+
+    @Test
+    void showsWhatToLookAt() {
+        var page = SentForm.get(site, "/tests/1/review");
+
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.text())
+                .contains("2026-05-01 08:00", "Ann", "Ulla", "pressure gauge G-1: due 2027-01-02, in date")
+                .contains("No correction, no restatement, no unusual reading.");
+        assertThat(page.page().select("ul.findings li, p").eachText()).isNotEmpty();
+    }
+
+    @Test
+    void putsTheReviewerOnRecord() {
+        assertThat(page("/tests/1")).contains("Not reviewed");
+        assertThat(page("/tests")).contains("not reviewed");
+
+        assertThat(send(review(1, "Bo").with("note", "leak looked at"))).isEqualTo("/tests/1");
+
+        assertThat(page("/tests/1")).contains("Reviewed by Bo on 2026-06-15 12:00 UTC; locked since. leak looked at");
+        assertThat(SentForm.get(site, "/tests").page().select("tbody td").eachText())
+                .contains("Bo");
+        assertThat(page("/changes?kind=REVIEW")).contains("Review of", "test 1", "Bo", "leak looked at");
+        assertThat(SentForm.get(site, "/tests/1/review").redirect()).isEqualTo("/tests/1");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"Ann|made the runs", " aNN |made the runs", "ulla|typed the test in"})
+    void refusesThePersonsOwnWork(String name, String told) {
+        var answer = review(1, name).post(site);
+
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.error("reviewer")).contains(told);
+        assertThat(reviews()).isZero();
+    }
+
+    @Test
+    void refusesThePersonsOwnWorkWhoeverAsks() {
+        assertThatThrownBy(() -> service.review(1, UUID.randomUUID(), "", "ANN"))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void wantsANameAndAFormOfOurs() {
+        assertThat(review(1, " ").post(site).error("reviewer")).contains("who reviews it");
+        assertThat(review(1, "Bo").with("submission", "x").post(site).status()).isEqualTo(422);
+        assertThat(review(1, "Bo").with("note", "x".repeat(1001)).post(site).status())
+                .isEqualTo(422);
+        assertThat(review(7, "Bo").post(site).status()).isEqualTo(404);
+        assertThat(SentForm.get(site, "/tests/7/review").status()).isEqualTo(404);
+        assertThat(reviews()).isZero();
+    }
+
+    @Test
+    void keepsTheFirstOfTwoReviews() {
+        SentForm form = review(1, "Bo");
+        send(form);
+        send(form);
+        send(review(1, "Cy"));
+
+        assertThat(reviews()).isEqualTo(1);
+        assertThat(page("/tests/1")).contains("Reviewed by Bo").doesNotContain("Cy");
+    }
+
+    @Test
+    void locksAReviewedTest() {
+        send(review(1, "Bo"));
+        assertThat(page("/tests/1/supersede")).contains("was reviewed by Bo on 2026-06-15 12:00 UTC and is locked");
+
+        var refused = correction().post(site);
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.error("lockReason")).contains("why a reviewed test is corrected");
+
+        send(correction().with("lockReason", "the log book says the 2nd"));
+        assertThat(page("/tests/2"))
+                .contains("wrong day Although it was reviewed: the log book says the 2nd", "Not reviewed");
+        assertThat(page("/tests/1")).contains("Reviewed by Bo", "superseded");
+    }
+
+    @Test
+    void takesACorrectionOfAnUnreviewedTestWithoutMore() {
+        assertThat(page("/tests/1/supersede")).doesNotContain("reviewed");
+
+        send(correction());
+
+        assertThat(page("/tests/2")).contains("wrong day").doesNotContain("Although");
+        assertThat(SentForm.get(site, "/tests/1/review").redirect()).isEqualTo("/tests/1");
+        assertThat(review(1, "Bo").post(site).redirect()).isEqualTo("/tests/1");
+        assertThat(reviews()).as("a superseded test is not reviewed").isZero();
+    }
+
+    @Test
+    void listsWhatIsNotReviewed() {
+        send(tested("2026-05-03"));
+        send(tested("2026-05-04"));
+        send(review(2, "Bo"));
+        send(correction());
+
+        assertThat(SentForm.get(site, "/tests?unreviewed=true")
+                        .page()
+                        .select("tbody tr td:first-child")
+                        .eachText())
+                .containsExactly("2026-05-04", "2026-05-02");
+        assertThat(SentForm.get(site, "/tests?compressor=9&unreviewed=true")
+                        .page()
+                        .select("tbody tr"))
+                .isEmpty();
+        assertThat(SentForm.get(site, "/tests").page().select("tbody tr")).hasSize(4);
+    }
+
+    @Test
+    void isInTheFileOfTests() throws java.io.UnsupportedEncodingException {
+        send(tested("2026-05-03"));
+        send(review(1, "Bo, \"B\""));
+
+        String[] lines = SentForm.get(site, "/export/tests.csv")
+                .response()
+                .getContentAsString()
+                .split("\r\n");
+
+        assertThat(lines[0]).contains(",superseded_by,reviewed_by,reviewed_at,");
+        assertThat(lines[1]).contains(",\"Bo, \"\"B\"\"\",2026-06-15T07:00:00-05:00,");
+        assertThat(lines[4]).doesNotContain("2026-06-15T07:00:00-05:00,PU-1").contains(",,,,,PU-1");
+    }
+}
+
+@OnH2
+final class ReviewWebOnH2Tests extends ReviewWebTests {}
+
+@OnPostgres
+final class ReviewWebOnPostgresTests extends ReviewWebTests {}
