@@ -61,6 +61,11 @@ public enum ChangeKind {
         return table;
     }
 
+    /** The column with the id of the record; the limits of a plant have that of its site. */
+    String key() {
+        return this == LIMITS ? "site_id" : "id";
+    }
+
     List<Part> parts() {
         return parts;
     }

@@ -41,9 +41,9 @@ public class RecordTexts {
     public Map<Long, String> between(ChangeKind kind, long first, long last) {
         Map<Long, StringBuilder> texts = new TreeMap<>();
         jdbc.query(
-                "select * from " + kind.table() + " where id between ? and ?",
+                "select * from " + kind.table() + " where " + kind.key() + " between ? and ?",
                 row -> {
-                    texts.put(row.getLong("id"), new StringBuilder(columns(row)));
+                    texts.put(row.getLong(kind.key()), new StringBuilder(columns(row)));
                 },
                 first,
                 last);
@@ -68,7 +68,8 @@ public class RecordTexts {
     /** The ids of a kind from one on, in order; there may be some below zero that somebody put in by hand. */
     public List<Long> idsFrom(ChangeKind kind, long id, int most) {
         return jdbc.queryForList(
-                "select id from " + kind.table() + " where id >= ? order by id fetch first " + most + " rows only",
+                "select " + kind.key() + " from " + kind.table() + " where " + kind.key() + " >= ? order by "
+                        + kind.key() + " fetch first " + most + " rows only",
                 Long.class,
                 id);
     }
