@@ -13,5 +13,7 @@ public enum ChangeKind {
     /** An instrument, or a calibration of it by superseding it. */
     INSTRUMENT,
     /** A pump-up test, by superseding it. */
-    TEST
+    TEST,
+    /** An account. */
+    ACCOUNT
 }

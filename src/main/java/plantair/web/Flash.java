@@ -1,5 +1,6 @@
 package plantair.web;
 
+import java.io.Serializable;
 import java.util.List;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
@@ -9,7 +10,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
  * @param code message key
  * @param args arguments of the text, formatted already
  */
-public record Flash(String code, List<Object> args) {
+public record Flash(String code, List<Object> args) implements Serializable {
 
     /** Shows the message on the next page. */
     public static void say(RedirectAttributes redirect, String code, Object... args) {

@@ -37,8 +37,7 @@ abstract class GaugeFoundWrongStoryTests extends Story {
             .with("span", "", "[degF]")
             .with("accuracy", "1.5", "[degF]")
             .with("division", "", "[degF]")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     @BeforeEach
     void gaugeInUse() {

@@ -86,6 +86,7 @@ record ChangeView(
             case PIPE -> "/pipes/" + id + "/edit";
             case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
+            case ACCOUNT -> "/accounts/" + id + "/edit";
         };
     }
 }

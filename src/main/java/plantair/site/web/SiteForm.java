@@ -13,7 +13,6 @@ import plantair.register.Submission;
 import plantair.site.Site;
 import plantair.site.SiteFacts;
 import plantair.web.EnteredField;
-import plantair.web.Person;
 import plantair.web.UnitSet;
 
 /** What a person types about a site. */
@@ -32,16 +31,16 @@ final class SiteForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static SiteForm blank(UnitSet units, Person person) {
+    static SiteForm blank(UnitSet units) {
         var form = new SiteForm();
         form.zone = Zones.DEFAULT;
         form.elevation = EnteredField.blank(units.elevation());
         form.barometer = EnteredField.blank(barometerUnit(units));
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
-    static SiteForm from(Site site, UnitSet units, Person person) {
+    static SiteForm from(Site site, UnitSet units) {
         var facts = site.facts();
         var form = new SiteForm();
         form.name = facts.name();
@@ -49,7 +48,7 @@ final class SiteForm {
         form.elevation = EnteredField.of(facts.elevation(), units.elevation());
         form.barometer = EnteredField.of(facts.barometer(), barometerUnit(units));
         form.note = facts.note();
-        form.edit = EditForm.of(site, person);
+        form.edit = EditForm.of(site);
         return form;
     }
 

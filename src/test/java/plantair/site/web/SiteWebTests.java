@@ -19,8 +19,7 @@ abstract class SiteWebTests {
             .with("name", "North mill")
             .with("zone", "America/Denver")
             .with("elevation", "5280", "[ft_i]")
-            .with("barometer", "", "[in_i'Hg]")
-            .with("edit.who", "Ann Lee");
+            .with("barometer", "", "[in_i'Hg]");
 
     private static final SentForm CHANGE = NORTH.at("/sites/1")
             .with("elevation", "5290.0", "[ft_i]")
