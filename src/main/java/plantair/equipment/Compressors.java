@@ -1,10 +1,12 @@
 package plantair.equipment;
 
+import jakarta.persistence.LockModeType;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
+import org.springframework.data.jpa.repository.Lock;
 import plantair.register.Records;
 
 /** The register of compressors. */
@@ -12,6 +14,10 @@ public interface Compressors extends Records<Compressor> {
 
     @EntityGraph(attributePaths = {"site", "ratings"})
     Optional<Compressor> findWithSiteById(long id);
+
+    /** Waits until nobody else records something of this compressor; until the end of the transaction nobody can. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    Optional<Compressor> findLockedById(long id);
 
     @EntityGraph(attributePaths = "site")
     Page<Compressor> findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc(Pageable page);

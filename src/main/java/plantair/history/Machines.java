@@ -11,7 +11,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
+import plantair.maintenance.MaintenanceEvents;
 import plantair.pumpup.PumpUpResult;
+import plantair.testrecord.ChooseBaseline;
 import plantair.testrecord.Histories;
 import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
@@ -19,6 +21,7 @@ import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
 import plantair.testrecord.ResultProjection;
 import plantair.testrecord.StoredResults;
+import plantair.trend.Limits;
 import plantair.web.NoSuchRecord;
 
 /** Machines with their histories, from the registers, the tests and the projection of their results. */
@@ -34,18 +37,24 @@ public class Machines {
     private final StoredResults results;
     private final Histories histories;
     private final ResultProjection projection;
+    private final MaintenanceEvents events;
+    private final ChooseBaseline baselines;
 
     Machines(
             Compressors compressors,
             PumpUpTests tests,
             StoredResults results,
             Histories histories,
-            ResultProjection projection) {
+            ResultProjection projection,
+            MaintenanceEvents events,
+            ChooseBaseline baselines) {
         this.compressors = compressors;
         this.tests = tests;
         this.results = results;
         this.histories = histories;
         this.projection = projection;
+        this.events = events;
+        this.baselines = baselines;
     }
 
     /**
@@ -95,7 +104,19 @@ public class Machines {
         Map<Long, PumpUpTest> corrections =
                 tests.findBySupersedesIdIn(records.map(PumpUpTest::id).getContent()).stream()
                         .collect(Collectors.toMap(PumpUpTest::supersedesId, Function.identity()));
-        return new MachineFile(machine, resultsOf(machine.history().tests()), records, corrections);
+        return new MachineFile(
+                machine,
+                resultsOf(machine.history().tests()),
+                records,
+                corrections,
+                events.findCurrent(compressorId),
+                baselines.of(compressorId),
+                limits(compressor.site().id()));
+    }
+
+    /** Parts of the baseline at which a site wants to act. */
+    public Limits limits(long siteId) {
+        return Limits.DEFAULT;
     }
 
     private static int index(int page) {

@@ -1,6 +1,7 @@
 /** What a machine has delivered over the years: plant overview and compressor page. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "trend", "site", "equipment", "testrecord", "web"})
+@ApplicationModule(
+        allowedDependencies = {"quantity", "pumpup", "trend", "site", "equipment", "maintenance", "testrecord", "web"})
 package plantair.history;
 
 import org.jspecify.annotations.NullMarked;

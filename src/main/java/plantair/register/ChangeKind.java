@@ -14,6 +14,12 @@ public enum ChangeKind {
     INSTRUMENT,
     /** A pump-up test, by superseding it. */
     TEST,
+    /** A maintenance event, by correcting or withdrawing it; told of its compressor. */
+    EVENT,
+    /** The baseline of a compressor; told of the compressor. */
+    BASELINE,
+    /** The limits at which the plant wants to act. */
+    LIMITS,
     /** An account. */
     ACCOUNT
 }

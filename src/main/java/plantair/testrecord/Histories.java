@@ -1,8 +1,8 @@
 package plantair.testrecord;
 
-import java.util.List;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.maintenance.MaintenanceEvents;
 
 /** Reads what is known of a compressor over time. */
 @Service
@@ -11,17 +11,19 @@ public class Histories {
 
     private final StoredResults results;
     private final BaselineChoices baselines;
+    private final MaintenanceEvents events;
 
-    Histories(StoredResults results, BaselineChoices baselines) {
+    Histories(StoredResults results, BaselineChoices baselines, MaintenanceEvents events) {
         this.results = results;
         this.baselines = baselines;
+        this.events = events;
     }
 
     /** The current tests of a compressor beside its baselines and events. */
     public MachineHistory of(long compressorId) {
         return new MachineHistory(
                 results.currentLinesOf(compressorId),
-                List.of(),
+                events.findCurrent(compressorId).stream().map(MachineEvent::of).toList(),
                 baselines.findByCompressorIdOrderById(compressorId).stream()
                         .map(BaselineChoice::testId)
                         .toList());

@@ -1,12 +1,15 @@
 package plantair.testrecord;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plantair.quantity.FlowRate;
 import plantair.trend.Baseline;
 import plantair.trend.BaselineComparison;
+import plantair.trend.Crossing;
 import plantair.trend.Limits;
 import plantair.trend.NewResult;
 import plantair.trend.OutputPoint;
@@ -54,7 +57,8 @@ public final class MachineHistory {
         return baselines.get(baselines.size() - 1);
     }
 
-    private static boolean counts(ResultLine test) {
+    /** Whether a test joins the trend, so that it may be a baseline. */
+    public static boolean counts(ResultLine test) {
         return test.joinsTrend() && test.comparable().isPresent();
     }
 
@@ -133,6 +137,22 @@ public final class MachineHistory {
     /** The trend through the tests that join it. */
     public OutputTrend trend() {
         return trend;
+    }
+
+    /** The flow at a part of the baseline; empty without a baseline. */
+    public Optional<FlowRate> partOfBaseline(int percent) {
+        return baseline().flatMap(this::point).map(point -> point.flow().times(percent / 100.0));
+    }
+
+    /** When the trend reaches a part of the baseline; empty without a line, or when it does not fall. */
+    public Optional<Crossing> crossing(int percent) {
+        return partOfBaseline(percent).flatMap(limit -> trend.crossing(limit, 0));
+    }
+
+    /** Whether no test that joins the trend was made on the day of an event or later. */
+    public boolean isUntestedSince(LocalDate event) {
+        return tests.stream()
+                .noneMatch(test -> point(test).isPresent() && !test.date().isBefore(event));
     }
 
     /** How a test fits those before it; empty when it does not join the trend or none came before. */

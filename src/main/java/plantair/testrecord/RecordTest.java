@@ -4,9 +4,11 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.equipment.CompressorFollower;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.LearnedFactor;
 import plantair.pumpup.PumpUpReadings;
@@ -15,7 +17,7 @@ import plantair.register.ChangeRecord;
 import plantair.register.Changes;
 import plantair.web.StaleRecord;
 
-/** Records a test, or a correction of one, with its result: all of it or nothing. */
+/** Records a test, or a correction of one, with its result: all of it or nothing. Tells those who follow the machine. */
 @Service
 public class RecordTest {
 
@@ -25,12 +27,19 @@ public class RecordTest {
     private final ResultProjection projection;
     private final Changes changes;
     private final Clock clock;
+    private final ObjectProvider<CompressorFollower> followers;
 
-    RecordTest(PumpUpTests tests, ResultProjection projection, Changes changes, Clock clock) {
+    RecordTest(
+            PumpUpTests tests,
+            ResultProjection projection,
+            Changes changes,
+            Clock clock,
+            ObjectProvider<CompressorFollower> followers) {
         this.tests = tests;
         this.projection = projection;
         this.changes = changes;
         this.clock = clock;
+        this.followers = followers;
     }
 
     /** Records a test; the same submission a second time gives the test of the first. */
@@ -71,6 +80,9 @@ public class RecordTest {
         LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
         PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
         projection.add(test);
+        followers
+                .orderedStream()
+                .forEach(follower -> follower.changed(test.compressor().id()));
         return test;
     }
 

@@ -3,8 +3,10 @@ package plantair.testrecord;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.equipment.CompressorFollower;
 import plantair.instrument.AsFound;
 import plantair.instrument.Calibration;
 import plantair.instrument.Calibrations;
@@ -22,18 +24,21 @@ public class Restatements {
     private final PumpUpTests tests;
     private final ResultProjection projection;
     private final Clock clock;
+    private final ObjectProvider<CompressorFollower> followers;
 
     Restatements(
             Calibrations calibrations,
             GaugeRestatements signed,
             PumpUpTests tests,
             ResultProjection projection,
-            Clock clock) {
+            Clock clock,
+            ObjectProvider<CompressorFollower> followers) {
         this.calibrations = calibrations;
         this.signed = signed;
         this.tests = tests;
         this.projection = projection;
         this.clock = clock;
+        this.followers = followers;
     }
 
     /** The tests that a calibration touches, oldest first. */
@@ -60,7 +65,7 @@ public class Restatements {
         return calibration.instrument().facts().kind() == InstrumentKind.GAUGE ? calibration.points() : List.of();
     }
 
-    /** Signs a restatement and computes the results of the tests it touches anew. */
+    /** Signs a restatement, computes the results of the tests it touches anew and tells those who follow their machines. */
     @Transactional
     public void sign(Calibration calibration, String note, String by) {
         if (!errors(calibration).isEmpty()
@@ -69,7 +74,12 @@ public class Restatements {
             List<Long> ids = touched.stream().map(PumpUpTest::id).toList();
             signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
             touched.forEach(projection::renew);
+            touched.stream().map(test -> test.compressor().id()).distinct().forEach(this::tellFollowers);
         }
+    }
+
+    private void tellFollowers(long compressorId) {
+        followers.orderedStream().forEach(follower -> follower.changed(compressorId));
     }
 
     private static LocalDate day(PumpUpTest test) {

@@ -32,13 +32,13 @@ public record TestMarks(
         double midPressurePa,
         double bandPa,
         @Nullable Long gaugeId,
-        double gaugeU,
+        @Column(name = "gauge_u") double gaugeU,
         @Nullable Long thermometerId,
-        double thermometerU,
+        @Column(name = "thermometer_u") double thermometerU,
         @Column(length = 400) String volumeKey,
-        double volumeU,
+        @Column(name = "volume_u") double volumeU,
         @Enumerated(EnumType.STRING) AirTemperature airTemperature,
-        double methodU) {
+        @Column(name = "method_u") double methodU) {
 
     static TestMarks of(PumpUpTest test, PumpUpResult result) {
         var budget = result.uncertainty();

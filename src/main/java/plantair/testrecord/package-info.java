@@ -1,7 +1,17 @@
 /** Pump-up tests as they were recorded, and the rebuildable projection of their results. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"quantity", "pumpup", "trend", "site", "equipment", "instrument", "register", "web"})
+        allowedDependencies = {
+            "quantity",
+            "pumpup",
+            "trend",
+            "site",
+            "equipment",
+            "instrument",
+            "maintenance",
+            "register",
+            "web"
+        })
 package plantair.testrecord;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,6 +1,7 @@
 package plantair.trend;
 
 import java.time.LocalDate;
+import plantair.statistics.PooledScatter;
 
 /**
  * Whether output changed at a recorded event (T6).
@@ -23,5 +24,25 @@ public record StepVerdict(
         NO_CHANGE_SEEN,
         /** The interval holds zero and is wide. */
         CANNOT_BE_TOLD
+    }
+
+    private static final double OF_INTEREST = 5;
+
+    /**
+     * From a step of ln q.
+     *
+     * @param u its standard uncertainty, with that scatter
+     */
+    static StepVerdict of(LocalDate date, double step, double u, PooledScatter scatter) {
+        double half = scatter.coverageFactor(TrendLine.CONFIDENCE) * u;
+        double detectable = YearlyChange.percent(scatter.detectionFactor(TrendLine.CONFIDENCE) * u);
+        Code code = detectable <= OF_INTEREST ? Code.NO_CHANGE_SEEN : Code.CANNOT_BE_TOLD;
+        return new StepVerdict(
+                date,
+                Math.abs(step) > half ? Code.LEVEL_CHANGED : code,
+                YearlyChange.percent(step),
+                YearlyChange.percent(step - half),
+                YearlyChange.percent(step + half),
+                detectable);
     }
 }

@@ -22,7 +22,8 @@ public record YearlyChange(double percent, double standardUncertainty, double lo
                 percent(slope), 100 * StrictMath.exp(slope) * u, percent(slope - k * u), percent(slope + k * u));
     }
 
-    private static double percent(double slope) {
+    /** Of a slope of ln q. */
+    static double percent(double slope) {
         return 100 * StrictMath.expm1(slope);
     }
 

@@ -1,71 +1,83 @@
 /*
- * Draws each <table data-chart="flow"> into <figure data-chart-for="id of the table">.
- * Rows: data-date, data-flow, data-u (half length of the bar), data-line (fitted flow), data-href, data-included and,
- * where that is false, data-left-out (why it is not in the line). Table: data-unit, data-basis, data-y-label.
- * The table stays the source: without script, or for a screen reader, nothing is missing.
+ * Draws what flow-data.js reads into each <figure data-chart-for="id of the table of tests">.
+ * Without script, or for a screen reader, nothing is missing: the tables have every figure.
  */
 (() => {
   "use strict";
 
   const NAME = "flow-chart";
   const NARROW = 480;
+  const MANY = 120;
 
-  function number(text) {
-    return text === undefined || text.trim() === "" ? null : Number(text);
-  }
-
-  function point(row, table) {
-    const {date, flow, u, line, included, leftOut, href} = row.dataset;
-    const counted = included !== "false";
-    const half = number(u);
-    const text = flow + (half === null ? "" : " ± " + u) + " " + (table.dataset.unit || "");
-    return {
-      date: new Date(date + "T00:00:00Z"),
-      flow: number(flow),
-      low: half === null ? null : number(flow) - half,
-      high: half === null ? null : number(flow) + half,
-      line: number(line),
-      counted,
-      href,
-      title: [date, text, table.dataset.basis, counted ? "" : leftOut].filter(Boolean).join("\n")
-    };
-  }
-
-  function points(table) {
-    return [...table.querySelectorAll("tr[data-date][data-flow]")]
-      .map((row) => point(row, table))
-      .filter((p) => Number.isFinite(p.flow) && !Number.isNaN(p.date.getTime()))
-      .sort((a, b) => a.date - b.date);
-  }
-
-  function marks(all) {
-    const barred = all.filter((p) => p.low !== null);
-    const bar = {x: "date", y1: "low", y2: "high", className: "bars"};
+  function band(line, forecast) {
+    const rows = line.filter((day) => day.forecast === forecast);
+    const name = forecast ? "-forecast" : "";
+    const at = {x: "date", z: "piece"};
     return [
-      Plot.gridY({strokeOpacity: 0.12}),
-      Plot.line(all.filter((p) => p.line !== null), {x: "date", y: "line", strokeWidth: 1.5, className: "fitted"}),
-      Plot.ruleX(barred.filter((p) => p.counted), {...bar, strokeWidth: 1.5}),
-      Plot.ruleX(barred.filter((p) => !p.counted), {...bar, strokeDasharray: "2,3", className: "bars-left-out"}),
-      Plot.dot(all.filter((p) => p.counted), {x: "date", y: "flow", r: 4.5, className: "counted"}),
-      Plot.dot(all.filter((p) => !p.counted), {x: "date", y: "flow", r: 4.5, strokeWidth: 1.5, className: "left-out"}),
-      Plot.tip(all, Plot.pointer({x: "date", y: "flow", title: "title", maxRadius: 40}))
+      Plot.areaY(rows, {...at, y1: "low", y2: "high", fillOpacity: forecast ? 0.08 : 0.16, className: "band" + name}),
+      Plot.line(rows, {...at, y: "flow", strokeWidth: 1.5, strokeDasharray: forecast ? "3,4" : null,
+        className: "fitted" + name})
     ];
   }
 
-  function draw(all, table, width) {
+  function levelMarks(levels) {
+    const own = (level) => level.code === "BASELINE";
+    const text = {y: "flow", text: "word", frameAnchor: "left", textAnchor: "start", dx: 2, dy: -7};
+    return [
+      Plot.ruleY(levels.filter(own), {y: "flow", strokeWidth: 1, className: "baseline"}),
+      Plot.ruleY(levels.filter((level) => !own(level)), {y: "flow", strokeDasharray: "9,5", className: "limits"}),
+      Plot.text(levels, {...text, className: "level-names"})
+    ];
+  }
+
+  function eventMarks(events) {
+    const named = events.map((event, i) => ({...event, height: -10 - 13 * (i % 2)}));
+    const row = (height) => Plot.text(named.filter((event) => event.height === height),
+      {x: "date", text: "mark", frameAnchor: "top", dy: height, className: "event-names"});
+    return [
+      Plot.ruleX(events.filter((event) => event.step), {x: "date", strokeWidth: 1.25, className: "events"}),
+      Plot.ruleX(events.filter((event) => !event.step),
+        {x: "date", strokeWidth: 1, strokeDasharray: "1,4", className: "events-no-step"}),
+      row(-10),
+      row(-23)
+    ];
+  }
+
+  function testMarks(tests) {
+    const many = tests.length > MANY;
+    const barred = tests.filter((test) => test.low !== null);
+    const bar = {x: "date", y1: "low", y2: "high", strokeWidth: many ? 0.75 : 1.5};
+    const dot = {x: "date", y: "flow", r: many ? 2.25 : 4.5};
+    return [
+      Plot.ruleX(barred.filter((test) => test.counted), {...bar, strokeOpacity: many ? 0.4 : 1, className: "bars"}),
+      Plot.ruleX(barred.filter((test) => !test.counted), {...bar, strokeDasharray: "2,3", className: "bars-left-out"}),
+      Plot.dot(tests.filter((test) => test.counted), {...dot, className: "counted"}),
+      Plot.dot(tests.filter((test) => !test.counted), {...dot, strokeWidth: 1.5, className: "left-out"}),
+      Plot.tip(tests, Plot.pointer({x: "date", y: "flow", title: "title", maxRadius: 40}))
+    ];
+  }
+
+  function draw(data, table, width) {
     const svg = Plot.plot({
       className: NAME,
       width,
-      height: width < NARROW ? 260 : 360,
+      height: width < NARROW ? 320 : 420,
       marginLeft: 52,
-      marginTop: 28,
+      marginTop: 48,
       marginBottom: 36,
       insetLeft: 16,
       insetRight: 16,
       style: {fontSize: "13px"},
       x: {type: "utc", label: null, ticks: Math.max(2, Math.floor(width / 110))},
       y: {label: table.dataset.yLabel || table.dataset.unit, nice: true, labelArrow: "none", ticks: 6},
-      marks: marks(all)
+      marks: [
+        Plot.gridY({strokeOpacity: 0.12}),
+        ...band(data.line, false),
+        ...band(data.line, true),
+        ...levelMarks(data.levels),
+        ...eventMarks(data.events),
+        ...testMarks(data.tests)
+      ]
     });
     svg.querySelectorAll("style").forEach((style) => style.remove());
     svg.querySelectorAll("[aria-label]").forEach((group) => group.removeAttribute("aria-label"));
@@ -87,11 +99,11 @@
   }
 
   function keepDrawn(figure, table) {
-    const all = points(table);
+    const data = window.flowData(figure);
     const caption = figure.querySelector("figcaption");
     let drawn = null;
     let width = 0;
-    if (all.length === 0) {
+    if (data.tests.length === 0) {
       return;
     }
     const redraw = () => {
@@ -100,8 +112,8 @@
         return;
       }
       width = space;
-      const svg = draw(all, table, width);
-      svg.setAttribute("aria-label", caption ? caption.textContent.trim() : table.dataset.yLabel || "");
+      const svg = draw(data, table, width);
+      svg.setAttribute("aria-label", figure.dataset.summary || (caption ? caption.textContent.trim() : ""));
       openOnClick(svg);
       if (drawn) {
         drawn.replaceWith(svg);
@@ -116,7 +128,7 @@
 
   document.querySelectorAll("figure[data-chart-for]").forEach((figure) => {
     const table = document.getElementById(figure.dataset.chartFor);
-    if (table && table.dataset.chart === "flow" && window.Plot) {
+    if (table && table.dataset.chart === "flow" && window.Plot && window.flowData) {
       keepDrawn(figure, table);
     }
   });

@@ -38,6 +38,23 @@ class PooledScatterTests {
         assertThat(new PooledScatter(1, nu, false).coverageFactor(confidence)).isCloseTo(expected, within(tolerance));
     }
 
+    /** Exact factors of the non-central distribution for a power of 80 %, by scipy 1.17; ours is an approximation. */
+    @ParameterizedTest
+    @CsvSource({"3, 4.2559, 0.023", "5, 3.5139, 0.007", "8, 3.2009, 0.002", "20, 2.9455, 0.0005", "50, 2.8569, 0.0005"})
+    void tellsWhichSlopeWouldHaveBeenSeenFourTimesInFive(double nu, double exact, double relative) {
+        double factor = new PooledScatter(1, nu, false).detectionFactor(0.95);
+
+        assertThat(factor / exact).isCloseTo(1, within(relative));
+    }
+
+    @Test
+    void asksForMoreWhereMoreConfidenceIsAsked() {
+        PooledScatter endless = new PooledScatter(1, 1e9, false);
+
+        assertThat(endless.detectionFactor(0.95)).isCloseTo(2.802, within(5e-4));
+        assertThat(endless.detectionFactor(0.99)).isCloseTo(3.417, within(5e-4));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0, 1, -0.5, Double.NaN})
     void refusesConfidenceOutsideItsRange(double confidence) {

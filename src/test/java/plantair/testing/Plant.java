@@ -29,6 +29,10 @@ import plantair.instrument.InstrumentFacts;
 import plantair.instrument.InstrumentKind;
 import plantair.instrument.Instruments;
 import plantair.instrument.RecordCalibration;
+import plantair.maintenance.EventDraft;
+import plantair.maintenance.EventKind;
+import plantair.maintenance.MaintenanceEvent;
+import plantair.maintenance.RecordEvent;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.PumpUpMethods;
 import plantair.pumpup.StaticHold;
@@ -58,6 +62,7 @@ public final class Plant {
     private final Instruments instruments;
     private final RecordCalibration recordCalibration;
     private final Restatements restatements;
+    private final RecordEvent recordEvent;
 
     private Plant(ApplicationContext context) {
         sites = context.getBean(Sites.class);
@@ -67,6 +72,7 @@ public final class Plant {
         instruments = context.getBean(Instruments.class);
         recordCalibration = context.getBean(RecordCalibration.class);
         restatements = context.getBean(Restatements.class);
+        recordEvent = context.getBean(RecordEvent.class);
     }
 
     public static Plant in(ApplicationContext context) {
@@ -155,6 +161,13 @@ public final class Plant {
                 recordCalibration.record(new CalibrationDraft(UUID.randomUUID(), gauge, certificate, points), "Ann");
         restatements.sign(found, "found high", "Ann");
         return found;
+    }
+
+    /** Records work done on a machine. */
+    public MaintenanceEvent event(
+            Compressor compressor, LocalDate happenedOn, EventKind kind, boolean mayStep, String note) {
+        var draft = new EventDraft(UUID.randomUUID(), compressor.id(), happenedOn, kind, mayStep, "Ann", note);
+        return recordEvent.record(draft, "Ann");
     }
 
     /** Records a test whose runs took these times, in seconds. */

@@ -21,17 +21,36 @@ final class MachineViews {
 
     private final HistoryWords words;
     private final PlateFacts plateFacts;
-    private final Trends trends;
+    private final TrendWords trends;
+    private final Levels levels;
+    private final PointRows points;
+    private final EventRows events;
+    private final BaselineRows baselines;
+    private final PageWords page;
 
-    MachineViews(HistoryWords words, PlateFacts plateFacts, Trends trends) {
+    MachineViews(
+            HistoryWords words,
+            PlateFacts plateFacts,
+            TrendWords trends,
+            Levels levels,
+            PointRows points,
+            EventRows events,
+            BaselineRows baselines,
+            PageWords page) {
         this.words = words;
         this.plateFacts = plateFacts;
         this.trends = trends;
+        this.levels = levels;
+        this.points = points;
+        this.events = events;
+        this.baselines = baselines;
+        this.page = page;
     }
 
     MachineView of(MachineFile file, UnitSet units) {
         var machine = file.machine();
         var facts = machine.facts();
+        TrendView trend = trends.of(machine.history(), file.limits());
         return new MachineView(
                 machine.compressor().id(),
                 facts.plate().tag(),
@@ -45,9 +64,28 @@ final class MachineViews {
                                 rating.flow().toString(),
                                 words.label("basis", rating.basis())))
                         .toList(),
-                trends.trend(machine.history()),
-                trends.points(file, units),
+                trend,
+                chart(file, trend, units),
+                points.of(file, units),
+                events.of(file),
+                baselines.of(file),
                 records(file));
+    }
+
+    private ChartView chart(MachineFile file, TrendView trend, UnitSet units) {
+        var history = file.machine().history();
+        String summary = history.last()
+                .map(last -> page.say(
+                        "history.chart.summary",
+                        history.tests().size(),
+                        history.tests().get(0).date().toString(),
+                        last.date().toString(),
+                        trend.word().word(),
+                        trend.standing().word(),
+                        file.events().size()))
+                .orElse("");
+        return new ChartView(
+                summary, new LineRows(history, file.limits(), units).rows(), levels.of(history, file.limits(), units));
     }
 
     private static List<RecordRow> records(MachineFile file) {

@@ -86,6 +86,9 @@ record ChangeView(
             case PIPE -> "/pipes/" + id + "/edit";
             case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
+            case EVENT -> "/compressors/" + id + "/events";
+            case BASELINE -> "/compressors/" + id;
+            case LIMITS -> "/";
             case ACCOUNT -> "/accounts/" + id + "/edit";
         };
     }

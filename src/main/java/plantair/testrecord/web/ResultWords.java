@@ -21,6 +21,7 @@ import plantair.quantity.FlowRate;
 import plantair.testrecord.FigureText;
 import plantair.testrecord.ResultText;
 import plantair.testrecord.RunEntry;
+import plantair.trend.NewResult;
 import plantair.web.QuantityFormat;
 import plantair.web.Status;
 import plantair.web.UnitSet;
@@ -67,6 +68,22 @@ record ResultWords(UnitSet units, MessageSource messages, Locale locale) {
                 baselineId,
                 baselineDate,
                 format().percent(result.spread()));
+    }
+
+    /** How a test fits those before it. */
+    TestView.Fit fit(NewResult judged) {
+        Status.Kind kind = switch (judged.code()) {
+            case IN_LINE -> Status.Kind.GOOD;
+            case WORTH_REPEATING -> Status.Kind.WATCH;
+            case OUT_OF_LINE -> Status.Kind.ALARM;
+        };
+        return new TestView.Fit(
+                new Status(kind, say("test.fit." + judged.code())),
+                say(
+                        "test.fit.says." + judged.code(),
+                        format().flow(judged.expected()),
+                        format().flow(judged.low()),
+                        format().flow(judged.high())));
     }
 
     private String verdictNote(NameplateVerdict verdict) {

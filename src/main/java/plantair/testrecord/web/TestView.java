@@ -13,6 +13,7 @@ record TestView(
         String performedAt,
         String tester,
         Headline headline,
+        @Nullable Fit fit,
         List<ReadingsView> readings,
         List<Run> runs,
         List<Pair> standardFlows,
@@ -69,6 +70,9 @@ record TestView(
             @Nullable Long baselineId,
             String baselineDate,
             String spread) {}
+
+    /** How it fits the tests before it: a word and a sentence. */
+    record Fit(Status status, String text) {}
 
     /** One run: as typed, and what it says. */
     record Run(

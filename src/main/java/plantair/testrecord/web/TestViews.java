@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import plantair.instrument.Calibrations;
 import plantair.pumpup.PumpUpResult;
 import plantair.testrecord.Histories;
+import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
@@ -58,6 +59,10 @@ class TestViews {
                 .orElseThrow(() -> new IllegalStateException("test " + test.id() + " has no result yet"));
         PumpUpResult result = projection.result(stored);
         ResultWords words = words(units, locale);
+        MachineHistory history = histories.of(stored.compressorId());
+        Optional<ResultLine> line = history.tests().stream()
+                .filter(other -> other.testId() == test.id())
+                .findFirst();
         return new TestView(
                 test.id(),
                 test.compressor().id(),
@@ -66,7 +71,8 @@ class TestViews {
                 test.performedAt().atZone(test.zone()).format(LOCAL) + " "
                         + test.zone().getId(),
                 test.tester(),
-                headline(stored, result, words),
+                headline(history, line, result, words),
+                line.flatMap(history::judge).map(words::fit).orElse(null),
                 ReadingsView.of(test, words),
                 words.runs(test.runs(), result),
                 words.standardFlows(result),
@@ -77,20 +83,17 @@ class TestViews {
                 record(test, stored, words));
     }
 
-    private TestView.Headline headline(StoredResult stored, PumpUpResult result, ResultWords words) {
-        var history = histories.of(stored.compressorId());
+    private static TestView.Headline headline(
+            MachineHistory history, Optional<ResultLine> line, PumpUpResult result, ResultWords words) {
         Optional<ResultLine> baseline = history.baseline();
-        String ofBaseline = history.tests().stream()
-                .filter(line -> line.testId() == stored.testId())
-                .findFirst()
-                .flatMap(history::ofBaseline)
+        String ofBaseline = line.flatMap(history::ofBaseline)
                 .map(part -> words.format().percent(part.ratio(), part.standardUncertainty()))
                 .orElse("");
         return words.headline(
                 result,
                 ofBaseline,
                 baseline.map(ResultLine::testId).orElse(null),
-                baseline.map(line -> line.date().toString()).orElse(""));
+                baseline.map(test -> test.date().toString()).orElse(""));
     }
 
     private TestView.Record record(PumpUpTest test, StoredResult stored, ResultWords words) {
