@@ -26,7 +26,6 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.server.PathContainer;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.web.servlet.RequestBuilder;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
@@ -242,8 +241,7 @@ final class AccessRulesTests {
 
     private static RequestBuilder request(Call call, RequestPostProcessor who) {
         return MockMvcRequestBuilders.request(HttpMethod.valueOf(call.method()), call.address())
-                .with(who)
-                .with(SecurityMockMvcRequestPostProcessors.csrf());
+                .with(who);
     }
 
     private static String text(MockHttpServletResponse response) {

@@ -25,7 +25,8 @@ final class FirstStartTests {
             assertThat(app.log()).containsOnlyOnce("one-time code");
             var stranger = Client.stranger(app.baseUrl());
             assertThat(stranger.get("/").statusCode()).isEqualTo(302);
-            assertThat(stranger.get("/login").headers().firstValue("Location").orElseThrow()).endsWith("/setup");
+            assertThat(stranger.get("/login").headers().firstValue("Location").orElseThrow())
+                    .endsWith("/setup");
 
             Client ann = Client.first(app);
 
@@ -44,7 +45,8 @@ final class FirstStartTests {
 
             var ann = Client.signedIn(app.baseUrl(), "ann", People.PASSWORD);
 
-            assertThat(ann.get("/").headers().firstValue("Location").orElseThrow()).endsWith("/account");
+            assertThat(ann.get("/").headers().firstValue("Location").orElseThrow())
+                    .endsWith("/account");
             assertThat(ann.get("/account").body()).contains("Choose a password of your own");
         }
     }
@@ -62,7 +64,9 @@ final class FirstStartTests {
         try (AppProcess app = AppProcess.onH2File(directory, "--plantair.demo=true")) {
             String first = demoPassword(app);
             for (String role : new String[] {"administrator", "manager", "technician", "auditor"}) {
-                assertThat(Client.signedIn(app.baseUrl(), "demo-" + role, first).get("/").statusCode())
+                assertThat(Client.signedIn(app.baseUrl(), "demo-" + role, first)
+                                .get("/")
+                                .statusCode())
                         .as(role)
                         .isEqualTo(200);
             }
@@ -70,7 +74,9 @@ final class FirstStartTests {
             app.restart();
 
             assertThat(demoPassword(app)).isNotEqualTo(first);
-            assertThat(Client.signedIn(app.baseUrl(), "demo-auditor", first).get("/").statusCode())
+            assertThat(Client.signedIn(app.baseUrl(), "demo-auditor", first)
+                            .get("/")
+                            .statusCode())
                     .isEqualTo(302);
         }
     }

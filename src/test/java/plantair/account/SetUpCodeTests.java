@@ -41,7 +41,8 @@ class SetUpCodeTests {
         String made = code.make();
 
         assertThat(made.replace("-", "")).matches("[0-9a-f]{32}");
-        assertThat(code.matches(made.replace("-", " ").toUpperCase(Locale.ROOT))).isTrue();
+        assertThat(code.matches(made.replace("-", " ").toUpperCase(Locale.ROOT)))
+                .isTrue();
         assertThat(code.make()).isNotEqualTo(made);
         assertThat(code.matches(made)).as("only the last one counts").isFalse();
     }

@@ -33,7 +33,14 @@ final class HeadersServerTests {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/", "/tests", "/nowhere", "/sites/999999", "/login", "/css/app.css", "/api/v1/openapi.json", "/actuator/health"
+                "/",
+                "/tests",
+                "/nowhere",
+                "/sites/999999",
+                "/login",
+                "/css/app.css",
+                "/api/v1/openapi.json",
+                "/actuator/health"
             })
     void protectsEveryAnswer(String path) {
         var headers = ann.get(path).headers();
@@ -45,7 +52,9 @@ final class HeadersServerTests {
         assertThat(headers.firstValue("X-Frame-Options")).contains("DENY");
         assertThat(headers.firstValue("Referrer-Policy")).contains("same-origin");
         assertThat(headers.firstValue("Permissions-Policy")).isPresent();
-        assertThat(headers.firstValue("Strict-Transport-Security")).as("not over plain HTTP").isEmpty();
+        assertThat(headers.firstValue("Strict-Transport-Security"))
+                .as("not over plain HTTP")
+                .isEmpty();
         assertThat(headers.firstValue("Server")).isEmpty();
         assertThat(headers.firstValue("X-Powered-By")).isEmpty();
         assertThat(headers.firstValue("Cache-Control").orElse("").contains("no-store"))
@@ -74,7 +83,8 @@ final class HeadersServerTests {
 
     @Test
     void tellsNothingOfTheInsideOnRefusals() {
-        for (String path : new String[] {"/nowhere", "/sites/x", "/sites/999999", "/tests?page=x", "/%2e%2e/x", "//x", "/a;b"}) {
+        for (String path :
+                new String[] {"/nowhere", "/sites/x", "/sites/999999", "/tests?page=x", "/%2e%2e/x", "//x", "/a;b"}) {
             assertThat(ann.get(path).body())
                     .as(path)
                     .doesNotContain("Exception", "springframework", "Tomcat", "plantair.account");

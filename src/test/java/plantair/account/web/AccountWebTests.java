@@ -64,7 +64,8 @@ abstract class AccountWebTests {
         assertThat(opened.status()).isEqualTo(200);
         assertThat(opened.response().getHeader("Cache-Control")).isEqualTo("no-store");
         assertThat(passwords.matches(password, hash("eve.2"))).isTrue();
-        assertThat(jdbc.queryForObject("select must_change_password from account where username = 'eve.2'", Boolean.class))
+        assertThat(jdbc.queryForObject(
+                        "select must_change_password from account where username = 'eve.2'", Boolean.class))
                 .isTrue();
         assertThat(SentForm.get(site, "/accounts").text()).contains("eve.2", "Eve Øst", "Technician");
         assertThat(SentForm.get(site, "/changes").page().select("tbody tr").text())
@@ -86,7 +87,8 @@ abstract class AccountWebTests {
 
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.error(beside)).contains(message);
-        assertThat(jdbc.queryForObject("select count(*) from account", Integer.class)).isEqualTo(4);
+        assertThat(jdbc.queryForObject("select count(*) from account", Integer.class))
+                .isEqualTo(4);
     }
 
     @Test
@@ -96,8 +98,13 @@ abstract class AccountWebTests {
         assertThat(saved.redirect()).isEqualTo("/accounts");
         assertThat(SentForm.get(site, "/changes").page().select("tbody tr").text())
                 .isEqualTo("2026-06-15 12:00:00 UTC Ann (ann) Account cy role: technician role: manager new job");
-        assertThat(edit(3, "Cy", Role.AUDITOR, true).post(site).status()).as("seen before it changed").isEqualTo(409);
-        assertThat(edit(2, "Bo", Role.AUDITOR, true).with("edit.reason", "").post(site).error("edit.reason"))
+        assertThat(edit(3, "Cy", Role.AUDITOR, true).post(site).status())
+                .as("seen before it changed")
+                .isEqualTo(409);
+        assertThat(edit(2, "Bo", Role.AUDITOR, true)
+                        .with("edit.reason", "")
+                        .post(site)
+                        .error("edit.reason"))
                 .contains("Type something");
     }
 
@@ -121,7 +128,8 @@ abstract class AccountWebTests {
         String password = made.page().getElementById("one-time").text();
         assertThat(hash("bo")).isNotEqualTo(before);
         assertThat(passwords.matches(password, hash("bo"))).isTrue();
-        assertThat(jdbc.queryForObject("select epoch from account where username = 'bo'", Integer.class)).isEqualTo(1);
+        assertThat(jdbc.queryForObject("select epoch from account where username = 'bo'", Integer.class))
+                .isEqualTo(1);
         assertThat(SentForm.get(site, "/changes").text())
                 .contains("password: one-time, made for this person")
                 .doesNotContain(password);
@@ -153,7 +161,10 @@ abstract class AccountWebTests {
         jdbc.update("insert into account_event (happened_at, kind, username, address)"
                 + " values (timestamp with time zone '2026-06-15 11:00:00+00', 'FAILED', 'bo', '192.0.2.7')");
 
-        assertThat(SentForm.get(site, "/accounts/sign-ins").page().select("tbody tr").text())
+        assertThat(SentForm.get(site, "/accounts/sign-ins")
+                        .page()
+                        .select("tbody tr")
+                        .text())
                 .isEqualTo("2026-06-15 11:00:00 UTC refused bo 192.0.2.7");
     }
 
@@ -171,7 +182,8 @@ abstract class AccountWebTests {
         jdbc.update("delete from account");
         assertThat(site.get().uri("/login").with(anonymous())).hasRedirectedUrl("/setup");
         assertThat(form.post(site).error("code")).contains("not the code");
-        assertThat(jdbc.queryForObject("select count(*) from account", Integer.class)).isZero();
+        assertThat(jdbc.queryForObject("select count(*) from account", Integer.class))
+                .isZero();
     }
 }
 
