@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,6 +66,11 @@ final class AccessRulesTests {
 
     @Autowired
     private Database database;
+
+    @AfterEach
+    void letInPeople() {
+        database.letInPeople();
+    }
 
     @BeforeEach
     void startEmpty() {

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +64,11 @@ abstract class SignInDelayTests {
         public Instant instant() {
             return now;
         }
+    }
+
+    @AfterEach
+    void letInPeople() {
+        database.letInPeople();
     }
 
     @BeforeEach

@@ -6,6 +6,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -32,6 +33,11 @@ abstract class SignInServerTests {
     private JdbcTemplate jdbc;
 
     private Client ann;
+
+    @AfterEach
+    void letInPeople() {
+        database.letInPeople();
+    }
 
     @BeforeEach
     void startEmpty() {

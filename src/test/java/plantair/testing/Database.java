@@ -19,9 +19,9 @@ public class Database {
             order by table_name""";
 
     private static final String LET_IN = """
-            insert into account (username, display_name, role, enabled, password_hash, must_change_password, epoch, version)
-            select ?, ?, ?, true, ?, false, 0, 0
-            where not exists (select 1 from account where username = ?)""";
+            insert into account
+                (id, username, display_name, role, enabled, password_hash, must_change_password, epoch, version)
+            values (?, ?, ?, ?, true, ?, false, 0, 0)""";
 
     private final JdbcTemplate jdbc;
 
@@ -44,16 +44,20 @@ public class Database {
         letInPeople();
     }
 
-    private void letInPeople() {
+    /** Puts the accounts as they were and forgets all sign-ins; after each test that changed them. */
+    public void letInPeople() {
+        jdbc.update("delete from account_event");
+        jdbc.update("delete from account");
         for (SignedIn person : People.ALL) {
             jdbc.update(
                     LET_IN,
+                    person.id(),
                     person.username(),
                     person.displayName(),
                     person.role().name(),
-                    People.HASH,
-                    person.username());
+                    People.HASH);
         }
+        jdbc.execute("alter table account alter column id restart with " + (People.ALL.size() + 1));
     }
 
     /** All tables of the application, in alphabetical order. */

@@ -3,6 +3,7 @@ package plantair.account.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
 
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,6 +38,11 @@ abstract class AccountWebTests {
 
     @Autowired
     private PasswordEncoder passwords;
+
+    @AfterEach
+    void letInPeople() {
+        database.letInPeople();
+    }
 
     @BeforeEach
     void startEmpty() {
