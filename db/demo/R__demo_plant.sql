@@ -3,18 +3,18 @@
 create local temporary table demo_start as
 select 1 as n where not exists (select 1 from site);
 
-insert into site (name, zone, elevation, note, version)
-select 'Gull Point cannery', 'America/Los_Angeles', '12 [ft_i]', 'Fish and fruit lines. Compressor house by the quay.', 0 from demo_start;
-insert into site (name, zone, elevation, note, version)
-select 'Juniper Mesa packing hall', 'America/Denver', '1600 m', 'High up: barometer about 83.5 kPa, never 29.9 inHg. Do not take the weather report''s figure.', 0 from demo_start;
-insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, drive, control, motor_power, motor_voltage, motor_current, motor_phases, frequency, rated_speed, note, in_service, version)
-select (select id from site where name = 'Gull Point cannery'), 'C-01', 'Torvane PV-215', '88-1406', 'PISTON', 2, 'BELT', 'LOAD_UNLOAD', '15 [HP]', '460 V', '20.5 A', 3, '60 Hz', '875 {rev}/min', 'Two-stage, three cylinders. Second-stage valves and gaskets new on 8 June 2023.', true, 1 from demo_start;
+insert into site (name, zone, elevation, currency, tariff, note, version)
+select 'Gull Point cannery', 'America/Los_Angeles', '12 [ft_i]', 'USD', '0.118 /(kW.h)', 'Fish and fruit lines. Compressor house by the quay.', 0 from demo_start;
+insert into site (name, zone, elevation, currency, tariff, note, version)
+select 'Juniper Mesa packing hall', 'America/Denver', '1600 m', 'USD', '0.094 /(kW.h)', 'High up: barometer about 83.5 kPa, never 29.9 inHg. Do not take the weather report''s figure.', 0 from demo_start;
+insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, drive, control, motor_power, motor_voltage, motor_current, motor_phases, frequency, rated_speed, loaded_hours, note, in_service, version)
+select (select id from site where name = 'Gull Point cannery'), 'C-01', 'Torvane PV-215', '88-1406', 'PISTON', 2, 'BELT', 'LOAD_UNLOAD', '15 [HP]', '460 V', '20.5 A', 3, '60 Hz', '875 {rev}/min', '1900 h', 'Two-stage, three cylinders. Second-stage valves and gaskets new on 8 June 2023.', true, 1 from demo_start;
 insert into rating_point (compressor_id, position, pressure, flow, basis)
 select (select id from compressor where tag = 'C-01'), 0, '100 [psi]', '50.5 [cft_i]/min', 'INTAKE' from demo_start;
 insert into rating_point (compressor_id, position, pressure, flow, basis)
 select (select id from compressor where tag = 'C-01'), 1, '175 [psi]', '47.0 [cft_i]/min', 'INTAKE' from demo_start;
-insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, drive, control, motor_power, motor_voltage, motor_current, motor_phases, frequency, note, in_service, version)
-select (select id from site where name = 'Gull Point cannery'), 'C-02', 'Orbisk 22S', 'S22-03917', 'SCREW', 1, 'DIRECT', 'LOAD_UNLOAD', '30 [HP]', '460 V', '36 A', 3, '60 Hz', 'Base load. About 5,000 h a year.', true, 0 from demo_start;
+insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, drive, control, motor_power, motor_voltage, motor_current, motor_phases, frequency, loaded_hours, note, in_service, version)
+select (select id from site where name = 'Gull Point cannery'), 'C-02', 'Orbisk 22S', 'S22-03917', 'SCREW', 1, 'DIRECT', 'LOAD_UNLOAD', '30 [HP]', '460 V', '36 A', 3, '60 Hz', '5000 h', 'Base load.', true, 0 from demo_start;
 insert into rating_point (compressor_id, position, pressure, flow, basis)
 select (select id from compressor where tag = 'C-02'), 0, '100 [psi]', '124 [cft_i]/min', 'INTAKE' from demo_start;
 insert into rating_point (compressor_id, position, pressure, flow, basis)
@@ -23,6 +23,12 @@ insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, 
 select (select id from site where name = 'Gull Point cannery'), 'C-03', 'Quelmar RV10', '', 'VANE', 1, 'DIRECT', 'MODULATING', '10 [HP]', '460 V', 3, '60 Hz', 'Bought second-hand. Figure from the seller''s list; it does not say what kind of cfm.', true, 0 from demo_start;
 insert into rating_point (compressor_id, position, pressure, flow, basis)
 select (select id from compressor where tag = 'C-03'), 0, '100 [psi]', '38 [cft_i]/min', 'UNKNOWN' from demo_start;
+insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, drive, control, motor_power, motor_voltage, motor_current, motor_phases, frequency, rated_speed, loaded_hours, note, in_service, version)
+select (select id from site where name = 'Gull Point cannery'), 'C-04', 'Torvane PV-260', '16-0512', 'PISTON', 2, 'BELT', 'LOAD_UNLOAD', '20 [HP]', '460 V', '26 A', 3, '60 Hz', '820 {rev}/min', '3400 h', 'Bought new in 2016 for the fruit line. Tests before 2020 copied from the log book.', true, 0 from demo_start;
+insert into rating_point (compressor_id, position, pressure, flow, basis)
+select (select id from compressor where tag = 'C-04'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into rating_point (compressor_id, position, pressure, flow, basis)
+select (select id from compressor where tag = 'C-04'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
 insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, drive, control, motor_power, motor_voltage, motor_current, motor_phases, frequency, note, in_service, version)
 select (select id from site where name = 'Juniper Mesa packing hall'), 'C-11', 'Torvane PH-75', '91-0233', 'PISTON', 1, 'BELT', 'START_STOP', '7.5 [HP]', '230 V', '21 A', 3, '60 Hz', 'Plate says scfm at sea level. It will not do that up here, and need not.', true, 0 from demo_start;
 insert into rating_point (compressor_id, position, pressure, flow, basis)
@@ -41,6 +47,8 @@ insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, c
 select (select id from site where name = 'Gull Point cannery'), 'R-03', '200 [gal_us]', 'MAKER_SHEET', '150 [psi]', '140 [psi]', date '2025-11-30', 'Inspector was to come in November.', true, 0 from demo_start;
 insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
 select (select id from site where name = 'Gull Point cannery'), 'R-04', '240 [gal_us]', 'PLATE', '165 [psi]', '150 [psi]', date '2031-06-30', 'Dry tank. Counts with R-02 when the dryer is bypassed.', true, 0 from demo_start;
+insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
+select (select id from site where name = 'Gull Point cannery'), 'R-05', '240 [gal_us]', 'MAKER_SHEET', '200 [psi]', '185 [psi]', date '2031-06-30', 'Horizontal, beside C-04. Shut V-9 to test.', true, 0 from demo_start;
 insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
 select (select id from site where name = 'Juniper Mesa packing hall'), 'R-11', '80 [gal_us]', 'DIMENSIONS', '150 [psi]', '165 [psi]', date '2030-09-30', 'The 165 psi valve is too high for this tank. Do not stand beside it; a 150 is on order.', true, 1 from demo_start;
 insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
@@ -61,6 +69,10 @@ insert into instrument (tag, kind, maker, serial_number, span, grade, division, 
 select 'PG-03', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_B', '2 [psi]', 12, 'On C-03 until 14 March 2023. Read 5 % too much; kept in the drawer as a warning.', false, 1 from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
 select 'PG-04', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '2 [psi]', 12, 'On C-03 since 14 March 2023.', true, 0 from demo_start;
+insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-05', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-04 until 20 September 2023, when its glass broke.', false, 1 from demo_start;
+insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-06', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-04 since 20 September 2023.', true, 0 from demo_start;
 insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
 select cast('ae723663-117d-327f-a0a8-7b6fa2f16927' as uuid), (select id from instrument where tag = 'PG-01'), date '2024-10-22', date '2025-10-22', 'HB-2024-10-01', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2024-10-22 22:00:00+00', 'Marguerite Bélanger' from demo_start;
 insert into calibration_point (calibration_id, position, reading, error)
@@ -101,6 +113,286 @@ insert into calibration_point (calibration_id, position, reading, error)
 select (select id from calibration where submission = '189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3'), 1, '100 [psi]', '-0.4 [psi]' from demo_start;
 insert into calibration_point (calibration_id, position, reading, error)
 select (select id from calibration where submission = '189fdf4c-6ebd-3a5f-9a76-7c3778fe81a3'), 2, '150 [psi]', '-0.6 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('b6357aae-54f3-3ec8-8052-75ee31581af9' as uuid), (select id from instrument where tag = 'PG-05'), date '2023-06-20', date '2024-06-20', 'HB-2023-06-05', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2023-06-20 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'b6357aae-54f3-3ec8-8052-75ee31581af9'), 0, '50 [psi]', '0.2 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'b6357aae-54f3-3ec8-8052-75ee31581af9'), 1, '100 [psi]', '0.4 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'b6357aae-54f3-3ec8-8052-75ee31581af9'), 2, '150 [psi]', '0.6 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('20872b38-628b-3796-bba5-3b9dca2f8dbe' as uuid), (select id from instrument where tag = 'PG-06'), date '2023-09-18', date '2024-09-18', 'HB-2023-09-06', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2023-09-18 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '20872b38-628b-3796-bba5-3b9dca2f8dbe'), 0, '50 [psi]', '-0.2 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '20872b38-628b-3796-bba5-3b9dca2f8dbe'), 1, '100 [psi]', '-0.3 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = '20872b38-628b-3796-bba5-3b9dca2f8dbe'), 2, '150 [psi]', '-0.5 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('ce81b82c-b14c-3da2-83a6-91ad3c9bc9a2' as uuid), (select id from instrument where tag = 'PG-06'), date '2024-09-17', date '2025-09-17', 'HB-2024-09-06', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2024-09-17 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'ce81b82c-b14c-3da2-83a6-91ad3c9bc9a2'), 0, '50 [psi]', '-0.2 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'ce81b82c-b14c-3da2-83a6-91ad3c9bc9a2'), 1, '100 [psi]', '-0.3 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'ce81b82c-b14c-3da2-83a6-91ad3c9bc9a2'), 2, '150 [psi]', '-0.5 [psi]' from demo_start;
+insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
+select cast('eb439a02-71d7-3b16-b31e-2470a240f5f1' as uuid), (select id from instrument where tag = 'PG-06'), date '2025-09-16', date '2026-09-16', 'HB-2025-09-06', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2025-09-16 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'eb439a02-71d7-3b16-b31e-2470a240f5f1'), 0, '50 [psi]', '-0.2 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'eb439a02-71d7-3b16-b31e-2470a240f5f1'), 1, '100 [psi]', '-0.3 [psi]' from demo_start;
+insert into calibration_point (calibration_id, position, reading, error)
+select (select id from calibration where submission = 'eb439a02-71d7-3b16-b31e-2470a240f5f1'), 2, '150 [psi]', '-0.5 [psi]' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('73b13328-fd43-32fa-bdc7-4ab518e4ae36' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2016-05-23 20:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.07 [in_i''Hg]', '65 [degF]', '68 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:04:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 0, '95 [psi]', '150 [psi]', '1:29.4 m:ss', '69 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 1, '95 [psi]', '150 [psi]', '1:29.3 m:ss', '70 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 2, '95 [psi]', '150 [psi]', '1:30.4 m:ss', '72 [degF]', '102 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 3, '95 [psi]', '150 [psi]', '1:29.4 m:ss', '70 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '73b13328-fd43-32fa-bdc7-4ab518e4ae36'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('8d5e40ae-95a6-3c6c-a2be-f977424aec7a' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2016-08-15 14:15:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.14 [in_i''Hg]', '70 [degF]', '64 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Twenty minutes loaded before the first run.', '', 'PU-1', timestamp with time zone '2020-01-14 16:08:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '8d5e40ae-95a6-3c6c-a2be-f977424aec7a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8d5e40ae-95a6-3c6c-a2be-f977424aec7a'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8d5e40ae-95a6-3c6c-a2be-f977424aec7a'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8d5e40ae-95a6-3c6c-a2be-f977424aec7a'), 0, '95 [psi]', '150 [psi]', '1:31.4 m:ss', '74 [degF]', '104 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8d5e40ae-95a6-3c6c-a2be-f977424aec7a'), 1, '95 [psi]', '150 [psi]', '1:30.2 m:ss', '79 [degF]', '109 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8d5e40ae-95a6-3c6c-a2be-f977424aec7a'), 2, '95 [psi]', '150 [psi]', '1:30.0 m:ss', '72 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '8d5e40ae-95a6-3c6c-a2be-f977424aec7a'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('efb21934-eaac-3ca5-aa8e-05f3bf38b6f8' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2016-11-07 18:50:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.82 [in_i''Hg]', '59 [degF]', '68 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:12:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'efb21934-eaac-3ca5-aa8e-05f3bf38b6f8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'efb21934-eaac-3ca5-aa8e-05f3bf38b6f8'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'efb21934-eaac-3ca5-aa8e-05f3bf38b6f8'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'efb21934-eaac-3ca5-aa8e-05f3bf38b6f8'), 0, '95 [psi]', '150 [psi]', '1:31.2 m:ss', '65 [degF]', '95 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'efb21934-eaac-3ca5-aa8e-05f3bf38b6f8'), 1, '95 [psi]', '150 [psi]', '1:30.9 m:ss', '67 [degF]', '96 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'efb21934-eaac-3ca5-aa8e-05f3bf38b6f8'), 2, '95 [psi]', '150 [psi]', '1:31.9 m:ss', '67 [degF]', '96 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'efb21934-eaac-3ca5-aa8e-05f3bf38b6f8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2017-02-07 16:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.62 [in_i''Hg]', '55 [degF]', '64 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:16:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417'), 0, '95 [psi]', '150 [psi]', '1:32.5 m:ss', '61 [degF]', '90 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417'), 1, '95 [psi]', '151 [psi]', '1:33.5 m:ss', '61 [degF]', '91 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417'), 2, '95 [psi]', '150 [psi]', '1:31.3 m:ss', '62 [degF]', '91 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'fd0bd871-c20f-3ea0-b79e-a2e7bf6b9417'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4cf8d6c3-4aee-345a-971d-729d39cfe886' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2017-05-19 17:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.63 [in_i''Hg]', '67 [degF]', '66 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:20:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4cf8d6c3-4aee-345a-971d-729d39cfe886'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '4cf8d6c3-4aee-345a-971d-729d39cfe886'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '4cf8d6c3-4aee-345a-971d-729d39cfe886'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '4cf8d6c3-4aee-345a-971d-729d39cfe886'), 0, '95 [psi]', '151 [psi]', '1:34.6 m:ss', '74 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '4cf8d6c3-4aee-345a-971d-729d39cfe886'), 1, '95 [psi]', '150 [psi]', '1:33.4 m:ss', '73 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '4cf8d6c3-4aee-345a-971d-729d39cfe886'), 2, '95 [psi]', '150 [psi]', '1:33.4 m:ss', '73 [degF]', '101 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '4cf8d6c3-4aee-345a-971d-729d39cfe886'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('b5562a3d-a86b-3438-85fb-94979d9e0737' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2017-08-10 15:55:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.93 [in_i''Hg]', '75 [degF]', '56 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:24:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'b5562a3d-a86b-3438-85fb-94979d9e0737'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'b5562a3d-a86b-3438-85fb-94979d9e0737'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'b5562a3d-a86b-3438-85fb-94979d9e0737'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b5562a3d-a86b-3438-85fb-94979d9e0737'), 0, '95 [psi]', '149 [psi]', '1:30.8 m:ss', '81 [degF]', '109 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b5562a3d-a86b-3438-85fb-94979d9e0737'), 1, '95 [psi]', '150 [psi]', '1:31.3 m:ss', '81 [degF]', '110 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b5562a3d-a86b-3438-85fb-94979d9e0737'), 2, '95 [psi]', '151 [psi]', '1:35.9 m:ss', '81 [degF]', '110 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'b5562a3d-a86b-3438-85fb-94979d9e0737'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('6c57f113-107d-3e1d-9c66-4cd1e52c402f' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2017-11-20 19:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.65 [in_i''Hg]', '52 [degF]', '64 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Fruit line stood still.', '', 'PU-1', timestamp with time zone '2020-01-14 16:28:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '6c57f113-107d-3e1d-9c66-4cd1e52c402f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '6c57f113-107d-3e1d-9c66-4cd1e52c402f'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '6c57f113-107d-3e1d-9c66-4cd1e52c402f'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '6c57f113-107d-3e1d-9c66-4cd1e52c402f'), 0, '95 [psi]', '150 [psi]', '1:33.6 m:ss', '56 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '6c57f113-107d-3e1d-9c66-4cd1e52c402f'), 1, '95 [psi]', '150 [psi]', '1:33.5 m:ss', '59 [degF]', '87 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '6c57f113-107d-3e1d-9c66-4cd1e52c402f'), 2, '95 [psi]', '150 [psi]', '1:32.9 m:ss', '56 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '6c57f113-107d-3e1d-9c66-4cd1e52c402f'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4f0a14d0-7e8c-300a-950d-9560e638fea3' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2018-02-23 14:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.00 [in_i''Hg]', '51 [degF]', '56 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:32:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '4f0a14d0-7e8c-300a-950d-9560e638fea3'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '4f0a14d0-7e8c-300a-950d-9560e638fea3'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '4f0a14d0-7e8c-300a-950d-9560e638fea3'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '4f0a14d0-7e8c-300a-950d-9560e638fea3'), 0, '95 [psi]', '151 [psi]', '1:34.0 m:ss', '56 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '4f0a14d0-7e8c-300a-950d-9560e638fea3'), 1, '95 [psi]', '150 [psi]', '1:32.7 m:ss', '54 [degF]', '83 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '4f0a14d0-7e8c-300a-950d-9560e638fea3'), 2, '95 [psi]', '150 [psi]', '1:31.8 m:ss', '53 [degF]', '84 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '4f0a14d0-7e8c-300a-950d-9560e638fea3'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('58407d1f-f882-3772-87f2-3dd816f0ff29' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2018-05-21 18:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.15 [in_i''Hg]', '70 [degF]', '68 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:36:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 0, '95 [psi]', '150 [psi]', '1:34.7 m:ss', '78 [degF]', '107 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 1, '95 [psi]', '150 [psi]', '1:34.5 m:ss', '74 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 2, '95 [psi]', '150 [psi]', '1:33.5 m:ss', '73 [degF]', '102 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 3, '95 [psi]', '150 [psi]', '1:33.0 m:ss', '75 [degF]', '104 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '58407d1f-f882-3772-87f2-3dd816f0ff29'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('7c254b72-5b78-3be2-b5a0-ada4280737b2' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2018-08-24 16:30:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.66 [in_i''Hg]', '73 [degF]', '44 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:40:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '7c254b72-5b78-3be2-b5a0-ada4280737b2'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '7c254b72-5b78-3be2-b5a0-ada4280737b2'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '7c254b72-5b78-3be2-b5a0-ada4280737b2'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '7c254b72-5b78-3be2-b5a0-ada4280737b2'), 0, '95 [psi]', '150 [psi]', '1:35.2 m:ss', '77 [degF]', '106 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '7c254b72-5b78-3be2-b5a0-ada4280737b2'), 1, '95 [psi]', '150 [psi]', '1:35.2 m:ss', '77 [degF]', '106 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '7c254b72-5b78-3be2-b5a0-ada4280737b2'), 2, '95 [psi]', '150 [psi]', '1:35.3 m:ss', '81 [degF]', '109 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '7c254b72-5b78-3be2-b5a0-ada4280737b2'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('acb44fc9-8b41-3648-96e2-f8f95204c6bd' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2018-11-05 20:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.64 [in_i''Hg]', '60 [degF]', '64 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Fruit line stood still.', '', 'PU-1', timestamp with time zone '2020-01-14 16:44:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 0, '95 [psi]', '150 [psi]', '1:35.0 m:ss', '68 [degF]', '96 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 1, '95 [psi]', '150 [psi]', '1:35.9 m:ss', '65 [degF]', '93 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 2, '95 [psi]', '150 [psi]', '1:35.1 m:ss', '64 [degF]', '92 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 3, '95 [psi]', '150 [psi]', '1:36.1 m:ss', '64 [degF]', '92 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'acb44fc9-8b41-3648-96e2-f8f95204c6bd'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('d6d8e3f0-f13b-3aa8-aeef-a89b638c476d' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2019-02-19 15:50:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.92 [in_i''Hg]', '47 [degF]', '71 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Twenty minutes loaded before the first run.', '', 'PU-1', timestamp with time zone '2020-01-14 16:48:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'd6d8e3f0-f13b-3aa8-aeef-a89b638c476d'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'd6d8e3f0-f13b-3aa8-aeef-a89b638c476d'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'd6d8e3f0-f13b-3aa8-aeef-a89b638c476d'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'd6d8e3f0-f13b-3aa8-aeef-a89b638c476d'), 0, '95 [psi]', '150 [psi]', '1:35.4 m:ss', '52 [degF]', '81 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'd6d8e3f0-f13b-3aa8-aeef-a89b638c476d'), 1, '95 [psi]', '150 [psi]', '1:34.5 m:ss', '56 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'd6d8e3f0-f13b-3aa8-aeef-a89b638c476d'), 2, '95 [psi]', '150 [psi]', '1:35.2 m:ss', '56 [degF]', '83 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'd6d8e3f0-f13b-3aa8-aeef-a89b638c476d'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2019-05-06 19:20:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.12 [in_i''Hg]', '65 [degF]', '70 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:52:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 0, '95 [psi]', '150 [psi]', '1:35.4 m:ss', '70 [degF]', '98 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 1, '95 [psi]', '150 [psi]', '1:35.5 m:ss', '70 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 2, '95 [psi]', '150 [psi]', '1:34.7 m:ss', '71 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 3, '95 [psi]', '150 [psi]', '1:34.7 m:ss', '70 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '49fb7f0e-7a2f-32ae-b9c6-771be8b9d21c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('13b0de1c-15e4-3eab-9fc0-bacc7becf4d6' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2019-08-14 16:00:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.99 [in_i''Hg]', '70 [degF]', '65 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-01-14 16:56:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '13b0de1c-15e4-3eab-9fc0-bacc7becf4d6'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '13b0de1c-15e4-3eab-9fc0-bacc7becf4d6'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '13b0de1c-15e4-3eab-9fc0-bacc7becf4d6'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '13b0de1c-15e4-3eab-9fc0-bacc7becf4d6'), 0, '95 [psi]', '150 [psi]', '1:35.4 m:ss', '79 [degF]', '108 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '13b0de1c-15e4-3eab-9fc0-bacc7becf4d6'), 1, '95 [psi]', '150 [psi]', '1:34.8 m:ss', '77 [degF]', '106 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '13b0de1c-15e4-3eab-9fc0-bacc7becf4d6'), 2, '95 [psi]', '151 [psi]', '1:37.7 m:ss', '74 [degF]', '104 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '13b0de1c-15e4-3eab-9fc0-bacc7becf4d6'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('ee9fba2c-6601-3be9-9d17-1e87b4151a18' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2019-11-19 18:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.33 [in_i''Hg]', '54 [degF]', '74 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Fruit line stood still.', '', 'PU-1', timestamp with time zone '2020-01-14 17:00:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'ee9fba2c-6601-3be9-9d17-1e87b4151a18'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'ee9fba2c-6601-3be9-9d17-1e87b4151a18'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'ee9fba2c-6601-3be9-9d17-1e87b4151a18'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'ee9fba2c-6601-3be9-9d17-1e87b4151a18'), 0, '95 [psi]', '150 [psi]', '1:35.8 m:ss', '61 [degF]', '89 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'ee9fba2c-6601-3be9-9d17-1e87b4151a18'), 1, '95 [psi]', '150 [psi]', '1:35.0 m:ss', '60 [degF]', '88 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'ee9fba2c-6601-3be9-9d17-1e87b4151a18'), 2, '95 [psi]', '150 [psi]', '1:35.5 m:ss', '62 [degF]', '90 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'ee9fba2c-6601-3be9-9d17-1e87b4151a18'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('08d00922-7468-38ee-bbae-46676546e8db' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2020-02-07 14:00:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.15 [in_i''Hg]', '48 [degF]', '76 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Ran it loaded 20 min before.', '', 'PU-1', timestamp with time zone '2020-02-07 14:32:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -187,6 +479,40 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 2, '90 [psi]', '150 [psi]', '1:08.0 m:ss', '58 [degF]', '91 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '0113eb50-f27b-38c4-b5f9-4d63f0eff6a8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('f1601fb1-035a-3b9f-86fa-701c409b05c4' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2020-02-24 14:05:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.90 [in_i''Hg]', '47 [degF]', '72 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-02-24 14:39:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'f1601fb1-035a-3b9f-86fa-701c409b05c4'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'f1601fb1-035a-3b9f-86fa-701c409b05c4'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'f1601fb1-035a-3b9f-86fa-701c409b05c4'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'f1601fb1-035a-3b9f-86fa-701c409b05c4'), 0, '95 [psi]', '150 [psi]', '1:37.7 m:ss', '51 [degF]', '80 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'f1601fb1-035a-3b9f-86fa-701c409b05c4'), 1, '95 [psi]', '150 [psi]', '1:38.1 m:ss', '53 [degF]', '82 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'f1601fb1-035a-3b9f-86fa-701c409b05c4'), 2, '95 [psi]', '150 [psi]', '1:36.1 m:ss', '54 [degF]', '83 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'f1601fb1-035a-3b9f-86fa-701c409b05c4'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('ef32e4c5-5075-3f6b-b234-526fb61b35ef' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2020-08-10 15:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.90 [in_i''Hg]', '82 [degF]', '50 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'V-9 shut, tank drained until only air came.', '', 'PU-1', timestamp with time zone '2020-08-10 15:37:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 0, '95 [psi]', '150 [psi]', '1:41.8 m:ss', '85 [degF]', '113 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 1, '95 [psi]', '150 [psi]', '1:42.4 m:ss', '87 [degF]', '116 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 2, '95 [psi]', '150 [psi]', '1:40.7 m:ss', '89 [degF]', '116 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 3, '95 [psi]', '150 [psi]', '1:42.5 m:ss', '84 [degF]', '112 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'ef32e4c5-5075-3f6b-b234-526fb61b35ef'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('d3879d73-62fe-3c9f-9802-4e9f6a1604ca' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2020-08-12 19:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '89 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2020-08-12 20:20:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -351,6 +677,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 1, '5.00 bar', '8.00 bar', '103.1 s', '17.3 Cel', '7.60 bar', '17.0 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'dfa939eb-d198-3032-a9a3-9483849a8987'), 2, '5.00 bar', '8.00 bar', '103.2 s', '18.2 Cel', '7.60 bar', '17.5 Cel', '12 min' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('fd8f371c-e27e-3df8-99d7-52e3a6f62059' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2020-11-23 19:15:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '56 [degF]', '76 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2020-11-23 19:50:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'fd8f371c-e27e-3df8-99d7-52e3a6f62059'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'fd8f371c-e27e-3df8-99d7-52e3a6f62059'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'fd8f371c-e27e-3df8-99d7-52e3a6f62059'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'fd8f371c-e27e-3df8-99d7-52e3a6f62059'), 0, '95 [psi]', '150 [psi]', '1:45.1 m:ss', '61 [degF]', '88 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'fd8f371c-e27e-3df8-99d7-52e3a6f62059'), 1, '95 [psi]', '150 [psi]', '1:44.8 m:ss', '66 [degF]', '93 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'fd8f371c-e27e-3df8-99d7-52e3a6f62059'), 2, '95 [psi]', '150 [psi]', '1:44.7 m:ss', '63 [degF]', '90 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'fd8f371c-e27e-3df8-99d7-52e3a6f62059'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('e92dbcf2-581d-3f5b-b6ba-8bd33336bc8c' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2021-02-03 13:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '44 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2021-02-03 14:39:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -383,6 +725,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 2, '85.0 [psi]', '120.0 [psi]', '84.9 s', '56 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '74719ab1-d47e-38ad-bd50-c2ccc95429be'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('df8121c8-96df-3bd6-8087-81896f4159ec' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2021-02-11 18:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.66 [in_i''Hg]', '53 [degF]', '61 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Low again, and one valve cover hotter than the rest.', '', 'PU-1', timestamp with time zone '2021-02-11 19:54:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'df8121c8-96df-3bd6-8087-81896f4159ec'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'df8121c8-96df-3bd6-8087-81896f4159ec'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'df8121c8-96df-3bd6-8087-81896f4159ec'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'df8121c8-96df-3bd6-8087-81896f4159ec'), 0, '95 [psi]', '150 [psi]', '1:45.7 m:ss', '61 [degF]', '86 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'df8121c8-96df-3bd6-8087-81896f4159ec'), 1, '95 [psi]', '150 [psi]', '1:48.1 m:ss', '57 [degF]', '84 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'df8121c8-96df-3bd6-8087-81896f4159ec'), 2, '95 [psi]', '150 [psi]', '1:47.7 m:ss', '59 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'df8121c8-96df-3bd6-8087-81896f4159ec'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('214ba8f5-38b4-3dce-8b53-989a79347878' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-02-19 14:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.67 [in_i''Hg]', '54 [degF]', '63 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Modulation backed off for the test.', '', 'PU-1', timestamp with time zone '2021-02-19 16:35:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -481,6 +839,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '08d6cf92-255a-33b6-9a98-098a7dc6959b'), 1, '85 [psi]', '120 [psi]', '60.6 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '08d6cf92-255a-33b6-9a98-098a7dc6959b'), 2, '85 [psi]', '120 [psi]', '60.5 s' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('cc8481ad-5960-3b39-9a1e-857fee82055b' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2021-05-13 20:25:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.04 [in_i''Hg]', '66 [degF]', '52 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'First test since the valves of 14 April. Better.', '', 'PU-1', timestamp with time zone '2021-05-13 20:53:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'cc8481ad-5960-3b39-9a1e-857fee82055b'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'cc8481ad-5960-3b39-9a1e-857fee82055b'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'cc8481ad-5960-3b39-9a1e-857fee82055b'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'cc8481ad-5960-3b39-9a1e-857fee82055b'), 0, '95 [psi]', '150 [psi]', '1:37.5 m:ss', '74 [degF]', '102 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'cc8481ad-5960-3b39-9a1e-857fee82055b'), 1, '95 [psi]', '151 [psi]', '1:39.1 m:ss', '72 [degF]', '101 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'cc8481ad-5960-3b39-9a1e-857fee82055b'), 2, '95 [psi]', '150 [psi]', '1:39.0 m:ss', '71 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'cc8481ad-5960-3b39-9a1e-857fee82055b'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('859ba0bc-fd74-3ac0-9fea-112992ea7602' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-05-20 13:30:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.90 [in_i''Hg]', '72 [degF]', '68 %', 'MEASURED', '115 [psi]', '102 [psi]', '5 min', 'TEST_VOLUME', '10 [HP]', 3, 'MODULATING', 'Low. V-3 passes: heard it hiss behind when shut. New seat ordered.', '', 'PU-1', timestamp with time zone '2021-05-20 14:27:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -517,6 +891,24 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 2, '85.0 [psi]', '120.0 [psi]', '86.0 s', '78 [degF]', '104 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = 'f1b0c8dd-bb66-3f80-a0a2-641630a58225'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('695795a8-cb7b-3f7c-8814-2d9cc765634a' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2021-08-03 17:25:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.85 [in_i''Hg]', '69 [degF]', '79 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2021-08-03 17:57:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 0, '95 [psi]', '150 [psi]', '1:40.6 m:ss', '73 [degF]', '102 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 1, '95 [psi]', '150 [psi]', '1:40.5 m:ss', '75 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 2, '95 [psi]', '150 [psi]', '1:41.2 m:ss', '75 [degF]', '102 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 3, '95 [psi]', '150 [psi]', '1:41.5 m:ss', '70 [degF]', '98 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '695795a8-cb7b-3f7c-8814-2d9cc765634a'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('2d744620-7d5b-3555-a932-d2423995c340' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2021-08-12 17:30:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.74 [in_i''Hg]', '79 [degF]', '80 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'V-3 has its new seat, shuts tight.', '', 'PU-1', timestamp with time zone '2021-08-12 18:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -631,6 +1023,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1e0edd0c-8dcd-337d-ac2a-950b25ec7525'), 1, '85 [psi]', '120 [psi]', '60.3 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '1e0edd0c-8dcd-337d-ac2a-950b25ec7525'), 2, '85 [psi]', '120 [psi]', '61.5 s' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('8d57e437-ab5e-3da1-90d0-b413c2578871' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2021-11-15 17:35:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.76 [in_i''Hg]', '59 [degF]', '70 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Twenty minutes loaded before the first run.', '', 'PU-1', timestamp with time zone '2021-11-15 18:44:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '8d57e437-ab5e-3da1-90d0-b413c2578871'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8d57e437-ab5e-3da1-90d0-b413c2578871'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8d57e437-ab5e-3da1-90d0-b413c2578871'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8d57e437-ab5e-3da1-90d0-b413c2578871'), 0, '95 [psi]', '150 [psi]', '1:40.5 m:ss', '64 [degF]', '92 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8d57e437-ab5e-3da1-90d0-b413c2578871'), 1, '95 [psi]', '150 [psi]', '1:40.4 m:ss', '66 [degF]', '93 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8d57e437-ab5e-3da1-90d0-b413c2578871'), 2, '95 [psi]', '150 [psi]', '1:41.5 m:ss', '65 [degF]', '93 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '8d57e437-ab5e-3da1-90d0-b413c2578871'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('324ddeaa-5ccb-3d12-9db6-a75cdd414150' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2021-11-16 20:00:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '18.2 Cel', '38 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2021-11-16 20:57:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -679,6 +1087,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 2, '90 [psi]', '150 [psi]', '1:08.3 m:ss', '65 [degF]', '97 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '1cb80804-7125-37e9-b6f3-7ab1b078d86c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('35971976-1a01-3c6b-a8bc-9c56d10ef68e' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2022-02-07 20:25:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.41 [in_i''Hg]', '48 [degF]', '92 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Belts quiet, guards back on.', '', 'PU-1', timestamp with time zone '2022-02-07 21:08:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '35971976-1a01-3c6b-a8bc-9c56d10ef68e'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '35971976-1a01-3c6b-a8bc-9c56d10ef68e'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '35971976-1a01-3c6b-a8bc-9c56d10ef68e'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '35971976-1a01-3c6b-a8bc-9c56d10ef68e'), 0, '95 [psi]', '150 [psi]', '1:41.9 m:ss', '53 [degF]', '81 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '35971976-1a01-3c6b-a8bc-9c56d10ef68e'), 1, '95 [psi]', '150 [psi]', '1:43.1 m:ss', '55 [degF]', '82 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '35971976-1a01-3c6b-a8bc-9c56d10ef68e'), 2, '95 [psi]', '150 [psi]', '1:43.6 m:ss', '54 [degF]', '81 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '35971976-1a01-3c6b-a8bc-9c56d10ef68e'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('6ea08226-1856-37d0-8bfd-346f0a3d7e34' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-02-10 13:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '48 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'Quick one before the shift.', '', 'PU-1', timestamp with time zone '2022-02-10 13:54:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -829,6 +1253,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 3, '85.0 [psi]', '120.0 [psi]', '89.0 s', '79 [degF]', '104 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '2fe37c7c-2d05-35ea-a2e3-25bf87fdb3dd'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('03e59444-37d8-3d4f-8ef3-7788c171d4f8' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2022-05-18 15:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.11 [in_i''Hg]', '66 [degF]', '48 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2022-05-18 16:54:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '03e59444-37d8-3d4f-8ef3-7788c171d4f8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '03e59444-37d8-3d4f-8ef3-7788c171d4f8'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '03e59444-37d8-3d4f-8ef3-7788c171d4f8'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '03e59444-37d8-3d4f-8ef3-7788c171d4f8'), 0, '95 [psi]', '150 [psi]', '1:39.7 m:ss', '70 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '03e59444-37d8-3d4f-8ef3-7788c171d4f8'), 1, '95 [psi]', '150 [psi]', '1:41.1 m:ss', '71 [degF]', '100 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '03e59444-37d8-3d4f-8ef3-7788c171d4f8'), 2, '95 [psi]', '150 [psi]', '1:41.5 m:ss', '71 [degF]', '99 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '03e59444-37d8-3d4f-8ef3-7788c171d4f8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('79a066aa-aa45-3306-a1a4-6d48e4a41442' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-05-20 15:20:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '73 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2022-05-20 17:01:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -841,6 +1281,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '79a066aa-aa45-3306-a1a4-6d48e4a41442'), 1, '85 [psi]', '120 [psi]', '62.3 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '79a066aa-aa45-3306-a1a4-6d48e4a41442'), 2, '85 [psi]', '120 [psi]', '61.4 s' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('c93812d4-0d04-378a-9fd4-ef369628b516' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2022-08-05 15:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.84 [in_i''Hg]', '74 [degF]', '54 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2022-08-05 15:43:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'c93812d4-0d04-378a-9fd4-ef369628b516'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'c93812d4-0d04-378a-9fd4-ef369628b516'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'c93812d4-0d04-378a-9fd4-ef369628b516'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'c93812d4-0d04-378a-9fd4-ef369628b516'), 0, '95 [psi]', '150 [psi]', '1:42.5 m:ss', '77 [degF]', '105 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'c93812d4-0d04-378a-9fd4-ef369628b516'), 1, '95 [psi]', '150 [psi]', '1:43.3 m:ss', '76 [degF]', '105 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'c93812d4-0d04-378a-9fd4-ef369628b516'), 2, '95 [psi]', '150 [psi]', '1:44.0 m:ss', '78 [degF]', '105 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'c93812d4-0d04-378a-9fd4-ef369628b516'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('338e98a5-ed61-3986-bf9d-58de69d34ffe' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2022-08-12 18:50:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '80 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', 'No plug for a probe on this tank.', '', 'PU-1', timestamp with time zone '2022-08-12 19:28:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -963,6 +1419,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 2, '85.0 [psi]', '120.0 [psi]', '88.3 s', '84 [degF]', '108 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '73e2c953-74f9-330c-bac9-8fc1b4c31bb5'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('7d0adf84-3955-3f2e-a760-f2141e09b2b1' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2022-11-04 19:50:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.00 [in_i''Hg]', '59 [degF]', '68 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2022-11-04 21:16:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '7d0adf84-3955-3f2e-a760-f2141e09b2b1'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '7d0adf84-3955-3f2e-a760-f2141e09b2b1'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '7d0adf84-3955-3f2e-a760-f2141e09b2b1'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '7d0adf84-3955-3f2e-a760-f2141e09b2b1'), 0, '95 [psi]', '150 [psi]', '1:41.5 m:ss', '65 [degF]', '92 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '7d0adf84-3955-3f2e-a760-f2141e09b2b1'), 1, '95 [psi]', '150 [psi]', '1:40.9 m:ss', '62 [degF]', '90 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '7d0adf84-3955-3f2e-a760-f2141e09b2b1'), 2, '95 [psi]', '150 [psi]', '1:42.2 m:ss', '63 [degF]', '90 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '7d0adf84-3955-3f2e-a760-f2141e09b2b1'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('86f6ac40-03af-37d4-ba83-e1302c7a7561' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2022-11-17 14:10:00+00', 'America/Denver', 'Søren Kjærgaard', '1600 m', '838 hPa', '13.5 Cel', '27 %', 'SETTLED', '8 kW', 3, 'START_STOP', 'Two of three scrolls could be heard, all three run.', '', 'PU-1', timestamp with time zone '2022-11-17 14:51:00+00', 'Søren Kjærgaard' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1111,6 +1583,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 3, '85.0 [psi]', '120.0 [psi]', '90.7 s', '58 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = 'ed413e67-840f-3a29-a475-5549dbf7ae0c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('b7caa60e-63fa-3d3d-89bb-ef338bd3aa76' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2023-02-17 14:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.85 [in_i''Hg]', '44 [degF]', '51 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Probe in the plug of R-05.', '', 'PU-1', timestamp with time zone '2023-02-17 16:12:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'b7caa60e-63fa-3d3d-89bb-ef338bd3aa76'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'b7caa60e-63fa-3d3d-89bb-ef338bd3aa76'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'b7caa60e-63fa-3d3d-89bb-ef338bd3aa76'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b7caa60e-63fa-3d3d-89bb-ef338bd3aa76'), 0, '95 [psi]', '150 [psi]', '1:41.6 m:ss', '54 [degF]', '81 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b7caa60e-63fa-3d3d-89bb-ef338bd3aa76'), 1, '95 [psi]', '150 [psi]', '1:43.5 m:ss', '48 [degF]', '76 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b7caa60e-63fa-3d3d-89bb-ef338bd3aa76'), 2, '95 [psi]', '150 [psi]', '1:42.6 m:ss', '51 [degF]', '76 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = 'b7caa60e-63fa-3d3d-89bb-ef338bd3aa76'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('b0fab343-06d7-3a4e-8f0d-03dd3b406806' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2023-02-21 20:20:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.08 [in_i''Hg]', '51 [degF]', '70 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2023-02-21 20:45:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1139,6 +1627,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '840b89d3-7227-3985-8360-916ab041316e'), 1, '85 [psi]', '120 [psi]', '60.1 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '840b89d3-7227-3985-8360-916ab041316e'), 2, '85 [psi]', '120 [psi]', '61.7 s' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('8fd71231-54c5-32ff-91c9-cb868870d329' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2023-05-04 17:15:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.88 [in_i''Hg]', '61 [degF]', '73 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'V-9 shut, tank drained until only air came.', '', 'PU-1', timestamp with time zone '2023-05-04 19:01:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '8fd71231-54c5-32ff-91c9-cb868870d329'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8fd71231-54c5-32ff-91c9-cb868870d329'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8fd71231-54c5-32ff-91c9-cb868870d329'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8fd71231-54c5-32ff-91c9-cb868870d329'), 0, '95 [psi]', '150 [psi]', '1:45.4 m:ss', '68 [degF]', '95 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8fd71231-54c5-32ff-91c9-cb868870d329'), 1, '95 [psi]', '150 [psi]', '1:45.7 m:ss', '66 [degF]', '93 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8fd71231-54c5-32ff-91c9-cb868870d329'), 2, '95 [psi]', '150 [psi]', '1:43.6 m:ss', '70 [degF]', '97 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
+select (select id from pump_up_test where submission = '8fd71231-54c5-32ff-91c9-cb868870d329'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', 'NO_CERTIFICATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('378fee32-2e19-39cb-bac1-ca9fdf659639' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-05-11 13:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.70 [in_i''Hg]', '70 [degF]', '65 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Takes forever now. Valves are on order.', '', 'PU-1', timestamp with time zone '2023-05-11 14:29:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1273,6 +1777,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 2, '80 [psi]', '115 [psi]', '1:44.5 m:ss', '78 [degF]', '98 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '96c56389-9996-35f3-b94e-75498cb4cc26'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('e85f4eb0-4040-3c25-bbf8-22b6941e806a' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2023-08-21 18:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.85 [in_i''Hg]', '70 [degF]', '74 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'Fruit line stood still.', '', 'PU-1', timestamp with time zone '2023-08-21 19:22:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'e85f4eb0-4040-3c25-bbf8-22b6941e806a'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'e85f4eb0-4040-3c25-bbf8-22b6941e806a'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'e85f4eb0-4040-3c25-bbf8-22b6941e806a'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'e85f4eb0-4040-3c25-bbf8-22b6941e806a'), 0, '95 [psi]', '150 [psi]', '1:45.8 m:ss', '74 [degF]', '101 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'e85f4eb0-4040-3c25-bbf8-22b6941e806a'), 1, '95 [psi]', '150 [psi]', '1:44.8 m:ss', '76 [degF]', '104 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'e85f4eb0-4040-3c25-bbf8-22b6941e806a'), 2, '95 [psi]', '150 [psi]', '1:44.5 m:ss', '78 [degF]', '105 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = 'e85f4eb0-4040-3c25-bbf8-22b6941e806a'), 0, 'GAUGE', (select id from instrument where tag = 'PG-05'), 'PG-05', '200 [psi]', '1 %', '1 [psi]', date '2024-06-20', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('62765011-6b01-317b-8909-8fada0bdc3c9' as uuid), (select id from compressor where tag = 'C-12'), timestamp with time zone '2023-08-21 18:50:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '829 hPa', '23.8 Cel', '50 %', 'SETTLED', '8 kW', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2023-08-21 19:25:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1305,6 +1825,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 1, '5.00 bar', '8.00 bar', '105.6 s', '18.6 Cel', '7.65 bar', '18.8 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '4fe2ea7c-94aa-3102-a13b-bf21731b1bd9'), 2, '5.00 bar', '8.05 bar', '108.0 s', '19.6 Cel', '7.65 bar', '19.6 Cel', '12 min' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0d50e618-2258-31c7-a6d8-c0244cb6f361' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2023-11-09 20:25:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.60 [in_i''Hg]', '59 [degF]', '78 %', 'MEASURED', '820 {rev}/min', '20 [HP]', 3, 'LOAD_UNLOAD', 'With PG-06 now.', '', 'PU-1', timestamp with time zone '2023-11-09 21:53:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0d50e618-2258-31c7-a6d8-c0244cb6f361'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '0d50e618-2258-31c7-a6d8-c0244cb6f361'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '0d50e618-2258-31c7-a6d8-c0244cb6f361'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '0d50e618-2258-31c7-a6d8-c0244cb6f361'), 0, '95 [psi]', '150 [psi]', '1:48.0 m:ss', '62 [degF]', '90 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '0d50e618-2258-31c7-a6d8-c0244cb6f361'), 1, '95 [psi]', '150 [psi]', '1:47.4 m:ss', '68 [degF]', '94 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '0d50e618-2258-31c7-a6d8-c0244cb6f361'), 2, '95 [psi]', '150 [psi]', '1:47.6 m:ss', '61 [degF]', '89 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '0d50e618-2258-31c7-a6d8-c0244cb6f361'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2024-09-18', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('49201442-66eb-3516-8ea1-f931bf799478' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2023-11-10 15:15:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.72 [in_i''Hg]', '59 [degF]', '83 %', 'MEASURED', '870 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2023-11-10 16:33:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1401,8 +1937,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 1, '5.00 bar', '8.00 bar', '104.6 s', '16.4 Cel', '7.60 bar', '15.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = 'edfd1a93-5d91-3148-9295-4fcd8e434859'), 2, '5.00 bar', '8.00 bar', '105.3 s', '14.4 Cel', '7.65 bar', '14.4 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('d4876070-f402-3b30-b7eb-50b11059f929' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-02-09 21:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '45 [degF]', '64 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-02-09 22:53:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('d4876070-f402-3b30-b7eb-50b11059f929' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-02-09 21:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.86 [in_i''Hg]', '45 [degF]', '64 %', 'MEASURED', '22.9 kW', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-02-09 22:53:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = 'd4876070-f402-3b30-b7eb-50b11059f929'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1437,6 +1973,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 2, '80 [psi]', '115 [psi]', '1:43.0 m:ss', '57 [degF]', '76 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '0dc42396-640a-319f-9e7e-4be296151dfc'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('8088cc87-d975-359a-bfff-465f81e56336' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2024-02-19 15:30:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.95 [in_i''Hg]', '48 [degF]', '56 %', 'MEASURED', '820 {rev}/min', '15.4 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-02-19 15:55:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '8088cc87-d975-359a-bfff-465f81e56336'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8088cc87-d975-359a-bfff-465f81e56336'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '8088cc87-d975-359a-bfff-465f81e56336'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8088cc87-d975-359a-bfff-465f81e56336'), 0, '95 [psi]', '150 [psi]', '1:46.4 m:ss', '50 [degF]', '78 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8088cc87-d975-359a-bfff-465f81e56336'), 1, '95 [psi]', '150 [psi]', '1:46.6 m:ss', '53 [degF]', '80 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '8088cc87-d975-359a-bfff-465f81e56336'), 2, '95 [psi]', '150 [psi]', '1:47.4 m:ss', '52 [degF]', '80 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '8088cc87-d975-359a-bfff-465f81e56336'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2024-09-18', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('1636edf9-ae26-3b26-a0cf-38d2b5b8df73' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-02-19 17:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.85 [in_i''Hg]', '56 [degF]', '44 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-02-19 18:34:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1481,8 +2033,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'a8a72941-b5d9-32ae-a309-219d9cd9a4cd'), 1, '85 [psi]', '120 [psi]', '64.5 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = 'a8a72941-b5d9-32ae-a309-219d9cd9a4cd'), 2, '85 [psi]', '120 [psi]', '62.7 s' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('a780ba39-cdb2-301d-b49e-a747d115b8f7' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-05-15 16:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.50 [in_i''Hg]', '71 [degF]', '58 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-05-15 16:42:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('a780ba39-cdb2-301d-b49e-a747d115b8f7' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-05-15 16:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.50 [in_i''Hg]', '71 [degF]', '58 %', 'MEASURED', '23.0 kW', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-05-15 16:42:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = 'a780ba39-cdb2-301d-b49e-a747d115b8f7'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1533,8 +2085,24 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 2, '90 [psi]', '150 [psi]', '1:08.5 m:ss', '83 [degF]', '114 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '3ccf39df-fa43-3345-a8b0-906894e6023f'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('7f87d7e9-3324-3c0f-a727-5ecf36096990' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-08-06 18:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '69 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', 'Inlet filter changed last week.', '', 'PU-1', timestamp with time zone '2024-08-06 20:33:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('27f47a6c-e7ca-354f-8bda-d8c9d6718e17' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2024-05-23 15:35:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.79 [in_i''Hg]', '67 [degF]', '59 %', 'MEASURED', '820 {rev}/min', '15.3 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-05-23 16:59:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '27f47a6c-e7ca-354f-8bda-d8c9d6718e17'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '27f47a6c-e7ca-354f-8bda-d8c9d6718e17'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '27f47a6c-e7ca-354f-8bda-d8c9d6718e17'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '27f47a6c-e7ca-354f-8bda-d8c9d6718e17'), 0, '95 [psi]', '151 [psi]', '1:49.4 m:ss', '74 [degF]', '102 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '27f47a6c-e7ca-354f-8bda-d8c9d6718e17'), 1, '95 [psi]', '150 [psi]', '1:46.9 m:ss', '72 [degF]', '100 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '27f47a6c-e7ca-354f-8bda-d8c9d6718e17'), 2, '95 [psi]', '150 [psi]', '1:46.2 m:ss', '72 [degF]', '100 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '27f47a6c-e7ca-354f-8bda-d8c9d6718e17'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2024-09-18', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('7f87d7e9-3324-3c0f-a727-5ecf36096990' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-08-06 18:45:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.83 [in_i''Hg]', '74 [degF]', '69 %', 'MEASURED', '23.1 kW', '30 [HP]', 3, 'LOAD_UNLOAD', 'Inlet filter changed last week.', '', 'PU-1', timestamp with time zone '2024-08-06 20:33:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = '7f87d7e9-3324-3c0f-a727-5ecf36096990'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1597,6 +2165,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '417d3c70-b3fa-3964-996d-b29b49e7223f'), 1, '85 [psi]', '120 [psi]', '60.9 s' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed)
 select (select id from pump_up_test where submission = '417d3c70-b3fa-3964-996d-b29b49e7223f'), 2, '85 [psi]', '120 [psi]', '61.7 s' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('0329b399-1220-3f9f-8ac2-c200dbf233a3' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2024-08-16 17:55:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.99 [in_i''Hg]', '72 [degF]', '62 %', 'MEASURED', '820 {rev}/min', '15.5 kW', '20 [HP]', 3, 'LOAD_UNLOAD', 'Probe in the plug of R-05.', '', 'PU-1', timestamp with time zone '2024-08-16 18:48:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '0329b399-1220-3f9f-8ac2-c200dbf233a3'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '0329b399-1220-3f9f-8ac2-c200dbf233a3'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '0329b399-1220-3f9f-8ac2-c200dbf233a3'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '0329b399-1220-3f9f-8ac2-c200dbf233a3'), 0, '95 [psi]', '150 [psi]', '1:49.1 m:ss', '77 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '0329b399-1220-3f9f-8ac2-c200dbf233a3'), 1, '95 [psi]', '150 [psi]', '1:46.3 m:ss', '75 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '0329b399-1220-3f9f-8ac2-c200dbf233a3'), 2, '95 [psi]', '150 [psi]', '1:46.2 m:ss', '80 [degF]', '106 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '0329b399-1220-3f9f-8ac2-c200dbf233a3'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2024-09-18', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('1c076656-10e9-3f84-86ff-b00c5a06d613' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2024-08-19 15:30:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.78 [in_i''Hg]', '73 [degF]', '70 %', 'MEASURED', '876 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-08-19 16:41:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1613,8 +2197,24 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '79 [degF]', '112 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = '1c076656-10e9-3f84-86ff-b00c5a06d613'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('161905b7-c50f-3a6f-ad13-61e49d52528b' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-11-08 19:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.13 [in_i''Hg]', '54 [degF]', '73 %', 'MEASURED', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-11-08 21:31:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('632aa8f3-862a-389b-a924-be7734848c61' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2024-11-06 21:05:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.84 [in_i''Hg]', '53 [degF]', '78 %', 'MEASURED', '820 {rev}/min', '15.5 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-11-06 22:26:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '632aa8f3-862a-389b-a924-be7734848c61'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '632aa8f3-862a-389b-a924-be7734848c61'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '632aa8f3-862a-389b-a924-be7734848c61'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '632aa8f3-862a-389b-a924-be7734848c61'), 0, '95 [psi]', '151 [psi]', '1:50.2 m:ss', '58 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '632aa8f3-862a-389b-a924-be7734848c61'), 1, '95 [psi]', '150 [psi]', '1:49.5 m:ss', '61 [degF]', '88 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '632aa8f3-862a-389b-a924-be7734848c61'), 2, '95 [psi]', '150 [psi]', '1:47.7 m:ss', '58 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '632aa8f3-862a-389b-a924-be7734848c61'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2025-09-17', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('161905b7-c50f-3a6f-ad13-61e49d52528b' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2024-11-08 19:55:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.13 [in_i''Hg]', '54 [degF]', '73 %', 'MEASURED', '22.9 kW', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2024-11-08 21:31:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = '161905b7-c50f-3a6f-ad13-61e49d52528b'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1711,6 +2311,24 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 3, '90 [psi]', '150 [psi]', '1:11.2 m:ss', '56 [degF]', '88 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '6303dceb-e0ee-3567-8803-718958844d44'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('2a514eeb-3bfb-38c1-9981-01d2488c543f' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2025-02-06 20:25:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.92 [in_i''Hg]', '54 [degF]', '76 %', 'MEASURED', '820 {rev}/min', '15.3 kW', '20 [HP]', 3, 'LOAD_UNLOAD', 'Belts quiet, guards back on.', '', 'PU-1', timestamp with time zone '2025-02-06 20:54:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 0, '95 [psi]', '150 [psi]', '1:47.5 m:ss', '57 [degF]', '83 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 1, '95 [psi]', '150 [psi]', '1:50.1 m:ss', '57 [degF]', '84 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 2, '95 [psi]', '150 [psi]', '1:48.0 m:ss', '59 [degF]', '86 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 3, '95 [psi]', '150 [psi]', '1:49.7 m:ss', '58 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '2a514eeb-3bfb-38c1-9981-01d2488c543f'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2025-09-17', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('711187be-97b1-3ba9-866f-4ee0cacb9906' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2025-02-13 18:15:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '49 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2025-02-13 20:08:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1757,8 +2375,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 2, '80 [psi]', '115 [psi]', '1:42.7 m:ss', '59 [degF]', '79 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, status)
 select (select id from pump_up_test where submission = 'dc9d537a-fa11-3a8a-9376-3e480b67132c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', 'NO_CERTIFICATE' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('339910a6-70f2-3914-8d69-2f1882cb3d01' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-02-21 21:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '47 [degF]', '60 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-02-21 23:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('339910a6-70f2-3914-8d69-2f1882cb3d01' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-02-21 21:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '47 [degF]', '60 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '23.0 kW', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-02-21 23:10:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = '339910a6-70f2-3914-8d69-2f1882cb3d01'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1807,8 +2425,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 2, '90 [psi]', '150 [psi]', '1:09.9 m:ss', '73 [degF]', '106 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '6ddda8ea-7504-39c2-b66b-a120a4199d81'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('095f4a2b-ca46-397a-9e25-94fe15114621' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-05-12 15:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '70 [degF]', '56 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-05-12 17:17:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('095f4a2b-ca46-397a-9e25-94fe15114621' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-05-12 15:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.89 [in_i''Hg]', '70 [degF]', '56 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '23.0 kW', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-05-12 17:17:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = '095f4a2b-ca46-397a-9e25-94fe15114621'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1859,6 +2477,38 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 1, '5.00 bar', '8.00 bar', '107.7 s', '27.1 Cel', '7.65 bar', '27.1 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '8b66a08b-e34b-3ad4-8cf6-284215d2bd29'), 2, '5.00 bar', '8.00 bar', '107.0 s', '26.7 Cel', '7.65 bar', '27.2 Cel', '12 min' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('69671e30-9783-3039-8a1b-5b5c0b1edb9e' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2025-05-20 14:10:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.00 [in_i''Hg]', '60 [degF]', '62 %', 'MEASURED', '820 {rev}/min', '15.3 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-05-20 15:56:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '69671e30-9783-3039-8a1b-5b5c0b1edb9e'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '69671e30-9783-3039-8a1b-5b5c0b1edb9e'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '69671e30-9783-3039-8a1b-5b5c0b1edb9e'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '69671e30-9783-3039-8a1b-5b5c0b1edb9e'), 0, '95 [psi]', '150 [psi]', '1:48.3 m:ss', '67 [degF]', '94 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '69671e30-9783-3039-8a1b-5b5c0b1edb9e'), 1, '95 [psi]', '150 [psi]', '1:49.0 m:ss', '69 [degF]', '94 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '69671e30-9783-3039-8a1b-5b5c0b1edb9e'), 2, '95 [psi]', '150 [psi]', '1:50.0 m:ss', '65 [degF]', '92 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '69671e30-9783-3039-8a1b-5b5c0b1edb9e'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2025-09-17', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('3113f839-d699-3d4a-9c40-a649b7efd9aa' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2025-08-05 16:50:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '30.20 [in_i''Hg]', '72 [degF]', '74 %', 'MEASURED', '820 {rev}/min', '15.3 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-08-05 17:56:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '3113f839-d699-3d4a-9c40-a649b7efd9aa'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '3113f839-d699-3d4a-9c40-a649b7efd9aa'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '3113f839-d699-3d4a-9c40-a649b7efd9aa'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '3113f839-d699-3d4a-9c40-a649b7efd9aa'), 0, '95 [psi]', '150 [psi]', '1:49.3 m:ss', '75 [degF]', '102 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '3113f839-d699-3d4a-9c40-a649b7efd9aa'), 1, '95 [psi]', '150 [psi]', '1:49.4 m:ss', '77 [degF]', '104 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '3113f839-d699-3d4a-9c40-a649b7efd9aa'), 2, '95 [psi]', '150 [psi]', '1:50.6 m:ss', '76 [degF]', '103 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '3113f839-d699-3d4a-9c40-a649b7efd9aa'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2025-09-17', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('2fb02b79-b1b3-3876-a5cf-31d15e97651c' as uuid), (select id from compressor where tag = 'C-03'), timestamp with time zone '2025-08-05 20:40:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.19 [in_i''Hg]', '78 [degF]', '71 %', 'MEASURED', '10 [HP]', 3, 'MODULATING', 'Bit of oil at the drain.', '', 'PU-1', timestamp with time zone '2025-08-05 22:26:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1893,8 +2543,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 2, '90 [psi]', '150 [psi]', '1:10.7 m:ss', '74 [degF]', '107 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '822e5559-6452-33af-af66-be05905de673'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2025-10-22', 'IN_DATE' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('f230a62a-a91b-3467-8695-f0181b710aa8' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-08-14 20:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '76 [degF]', '73 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-08-14 21:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('f230a62a-a91b-3467-8695-f0181b710aa8' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-08-14 20:45:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '29.89 [in_i''Hg]', '76 [degF]', '73 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '23.0 kW', '30 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-08-14 21:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = 'f230a62a-a91b-3467-8695-f0181b710aa8'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -1941,8 +2591,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 1, '5.00 bar', '8.00 bar', '109.3 s', '30.0 Cel', '7.65 bar', '30.6 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '4767f715-2a8f-37b2-bdcd-490e29841598'), 2, '5.00 bar', '8.00 bar', '107.5 s', '33.7 Cel', '7.60 bar', '32.2 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('024d6544-e0bb-332f-9c56-16865e05df3c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-11-03 20:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.79 [in_i''Hg]', '61 [degF]', '68 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', '', '', 'PU-1', timestamp with time zone '2025-11-03 21:14:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, input_power, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('024d6544-e0bb-332f-9c56-16865e05df3c' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2025-11-03 20:45:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.79 [in_i''Hg]', '61 [degF]', '68 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '23.0 kW', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', '', '', 'PU-1', timestamp with time zone '2025-11-03 21:14:00+00', 'Tomás Iriarte' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -2025,6 +2675,38 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 2, '5.00 bar', '8.00 bar', '105.4 s', '14.8 Cel', '7.65 bar', '13.9 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '21f8995a-f7f5-3c58-930b-b25a8a55be3d'), 3, '5.00 bar', '8.00 bar', '106.4 s', '13.8 Cel', '7.65 bar', '13.8 Cel', '12 min' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('b6207035-2833-33af-b9d7-95ac0400c327' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2025-11-24 18:40:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '29.91 [in_i''Hg]', '57 [degF]', '93 %', 'MEASURED', '820 {rev}/min', '15.3 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2025-11-24 19:09:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'b6207035-2833-33af-b9d7-95ac0400c327'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'b6207035-2833-33af-b9d7-95ac0400c327'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'b6207035-2833-33af-b9d7-95ac0400c327'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b6207035-2833-33af-b9d7-95ac0400c327'), 0, '95 [psi]', '150 [psi]', '1:50.1 m:ss', '61 [degF]', '88 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b6207035-2833-33af-b9d7-95ac0400c327'), 1, '95 [psi]', '150 [psi]', '1:51.8 m:ss', '61 [degF]', '88 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'b6207035-2833-33af-b9d7-95ac0400c327'), 2, '95 [psi]', '150 [psi]', '1:52.0 m:ss', '59 [degF]', '86 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = 'b6207035-2833-33af-b9d7-95ac0400c327'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2026-09-16', 'IN_DATE' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('96004dc8-a48f-3b7e-b2af-39c24e66b5f3' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2026-02-09 16:05:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.92 [in_i''Hg]', '54 [degF]', '95 %', 'MEASURED', '820 {rev}/min', '15.4 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2026-02-09 16:59:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = '96004dc8-a48f-3b7e-b2af-39c24e66b5f3'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '96004dc8-a48f-3b7e-b2af-39c24e66b5f3'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = '96004dc8-a48f-3b7e-b2af-39c24e66b5f3'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '96004dc8-a48f-3b7e-b2af-39c24e66b5f3'), 0, '95 [psi]', '150 [psi]', '1:51.5 m:ss', '56 [degF]', '84 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '96004dc8-a48f-3b7e-b2af-39c24e66b5f3'), 1, '95 [psi]', '150 [psi]', '1:50.8 m:ss', '57 [degF]', '85 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = '96004dc8-a48f-3b7e-b2af-39c24e66b5f3'), 2, '95 [psi]', '150 [psi]', '1:51.7 m:ss', '54 [degF]', '82 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = '96004dc8-a48f-3b7e-b2af-39c24e66b5f3'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2026-09-16', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, speed, rated_speed, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('c130f8ef-cc07-3ee0-8f0f-628fea259674' as uuid), (select id from compressor where tag = 'C-01'), timestamp with time zone '2026-02-10 16:10:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.20 [in_i''Hg]', '46 [degF]', '69 %', 'MEASURED', '875 {rev}/min', '875 {rev}/min', '15 [HP]', 3, 'LOAD_UNLOAD', 'Seamer line down for cleaning, so nobody drew air.', '', 'PU-1', timestamp with time zone '2026-02-10 17:42:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -2057,8 +2739,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 1, '5.00 bar', '8.00 bar', '106.5 s', '11.9 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '37ed742e-ff42-3218-952d-e7ca6c3d1ffa'), 2, '5.00 bar', '8.00 bar', '106.2 s', '12.4 Cel', '7.65 bar', '12.3 Cel', '12 min' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('9547e5a4-8185-3468-b9e2-6cf5e120edea' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-02-12 16:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.07 [in_i''Hg]', '53 [degF]', '69 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-02-12 17:27:00+00', 'Nguyễn Văn Phúc' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, input_power, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('9547e5a4-8185-3468-b9e2-6cf5e120edea' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-02-12 16:00:00+00', 'America/Los_Angeles', 'Nguyễn Văn Phúc', '12 [ft_i]', '30.07 [in_i''Hg]', '53 [degF]', '69 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '23.1 kW', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-02-12 17:27:00+00', 'Nguyễn Văn Phúc' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -2107,8 +2789,8 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 3, '80 [psi]', '115 [psi]', '1:43.2 m:ss', '64 [degF]', '83 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '0d816e08-7448-3118-a14b-92a03bf1adc8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-04'), 'PG-04', '200 [psi]', '1 %', '2 [psi]', date '2026-07-01', 'IN_DATE' from demo_start;
-insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
-select cast('4e9c2257-8add-334e-9077-fbf57c57f49f' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-05-06 17:55:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.09 [in_i''Hg]', '71 [degF]', '83 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-05-06 19:46:00+00', 'Zdeňka Horáková' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, hold_start, hold_end, hold_wait, hold_place, input_power, motor_power, motor_phases, control, override_reason, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('4e9c2257-8add-334e-9077-fbf57c57f49f' as uuid), (select id from compressor where tag = 'C-02'), timestamp with time zone '2026-05-06 17:55:00+00', 'America/Los_Angeles', 'Zdeňka Horáková', '12 [ft_i]', '30.09 [in_i''Hg]', '71 [degF]', '83 %', 'MEASURED', '120.0 [psi]', '120.0 [psi]', '5 min', 'TEST_VOLUME', '23.3 kW', '30 [HP]', 3, 'LOAD_UNLOAD', 'No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.', 'Dryer bypassed, both tanks on.', '', 'PU-1', timestamp with time zone '2026-05-06 19:46:00+00', 'Zdeňka Horáková' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', '400 [gal_us]', '165 [psi]', 'PLATE' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -2161,6 +2843,22 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 1, '5.00 bar', '8.00 bar', '107.5 s', '22.2 Cel', '7.65 bar', '22.2 Cel', '12 min' from demo_start;
 insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, settled_pressure, settled_air, settled_wait)
 select (select id from pump_up_test where submission = '54f7f7d3-97a8-3fa2-b8e7-7acbee55cee7'), 2, '5.00 bar', '8.00 bar', '108.6 s', '23.0 Cel', '7.65 bar', '22.8 Cel', '12 min' from demo_start;
+insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, rated_speed, input_power, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
+select cast('de49b948-4425-3a67-9dd4-07737592b357' as uuid), (select id from compressor where tag = 'C-04'), timestamp with time zone '2026-05-20 15:40:00+00', 'America/Los_Angeles', 'Tomás Iriarte', '12 [ft_i]', '29.72 [in_i''Hg]', '66 [degF]', '76 %', 'MEASURED', '820 {rev}/min', '15.4 kW', '20 [HP]', 3, 'LOAD_UNLOAD', '', '', 'PU-1', timestamp with time zone '2026-05-20 17:30:00+00', 'Tomás Iriarte' from demo_start;
+insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 0, '100 [psi]', '69 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_rating (test_id, position, pressure, flow, basis)
+select (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 1, '175 [psi]', '65 [cft_i]/min', 'INTAKE' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 0, '95 [psi]', '150 [psi]', '1:51.5 m:ss', '74 [degF]', '101 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 1, '95 [psi]', '148 [psi]', '1:49.5 m:ss', '71 [degF]', '96 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
+select (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 2, '95 [psi]', '151 [psi]', '1:54.1 m:ss', '67 [degF]', '93 [degF]' from demo_start;
+insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
+select (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 0, 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2026-09-16', 'IN_DATE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
 select cast('4bdf3e70-639b-35c5-a418-97d1a5739bc6' as uuid), (select id from compressor where tag = 'C-11'), timestamp with time zone '2026-05-22 15:35:00+00', 'America/Denver', 'Amina Diallo', '1600 m', '67 [degF]', 'NOT_MEASURED', '7.5 [HP]', 3, 'START_STOP', '', '', 'PU-1', timestamp with time zone '2026-05-22 16:42:00+00', 'Amina Diallo' from demo_start;
 insert into pump_up_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
@@ -2217,15 +2915,37 @@ insert into gauge_restatement_test (restatement_id, test_id)
 select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = '72fc7dd6-2662-3efd-96eb-36b676a50204') from demo_start;
 insert into gauge_restatement_test (restatement_id, test_id)
 select (select id from gauge_restatement where calibration_id = (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e')), (select id from pump_up_test where submission = 'b0fab343-06d7-3a4e-8f0d-03dd3b406806') from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('67b6edeb-1d97-3c65-9949-6fbf7d400f74' as uuid), (select id from compressor where tag = 'C-04'), date '2018-10-03', 'FILTER', false, 'Tomás Iriarte', 'Intake filter, black on the quay side.', false, timestamp with time zone '2020-01-15 17:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('5cfd83bd-08ad-3ecf-999f-43c68219ca98' as uuid), (select id from compressor where tag = 'C-04'), date '2021-04-14', 'VALVES', true, 'Harbour Compressor Fitters', 'First-stage inlet valves lapped, two discs and all gaskets new.', false, timestamp with time zone '2021-04-14 22:30:00+00', 'Marguerite Bélanger' from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('324333e8-903b-323d-811b-da68f582c5f9' as uuid), (select id from compressor where tag = 'C-03'), date '2021-07-01', 'OTHER', false, 'Harbour Compressor Fitters', 'V-3 behind R-03 has a new seat.', false, timestamp with time zone '2021-07-01 22:30:00+00', 'Marguerite Bélanger' from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('d6093f35-3424-3341-bfc9-cb36bfe6c573' as uuid), (select id from compressor where tag = 'C-02'), date '2022-08-23', 'DRAIN', false, 'Zdeňka Horáková', '130 US gal out of R-02. Float of the drain was stuck, replaced.', false, timestamp with time zone '2022-08-23 22:30:00+00', 'Marguerite Bélanger' from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('4ea9ec65-fa67-31ea-a214-5d64c0b42785' as uuid), (select id from compressor where tag = 'C-03'), date '2023-03-14', 'GAUGE_CHANGE', false, 'Marguerite Bélanger', 'PG-04 in place of PG-03, 5 % too high.', false, timestamp with time zone '2023-03-14 22:30:00+00', 'Marguerite Bélanger' from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('4db111e1-95af-3d57-b045-e67a0eb106e5' as uuid), (select id from compressor where tag = 'C-01'), date '2023-06-08', 'VALVES', true, 'Harbour Compressor Fitters', 'Second-stage valves and gaskets new.', false, timestamp with time zone '2023-06-08 22:30:00+00', 'Marguerite Bélanger' from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('6e3a4042-8ecf-3eba-bd9b-27d74eb826e4' as uuid), (select id from compressor where tag = 'C-04'), date '2023-09-20', 'GAUGE_CHANGE', false, 'Marguerite Bélanger', 'PG-06 in place of PG-05, glass broken. Side by side within 1 psi; the baseline of 2016 is kept.', false, timestamp with time zone '2023-09-20 22:30:00+00', 'Marguerite Bélanger' from demo_start;
+insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('53dfe0be-6ec0-3c6a-93a2-029c13203f21' as uuid), (select id from compressor where tag = 'C-02'), date '2024-03-06', 'FILTER', false, 'Nguyễn Văn Phúc', 'Intake filter at the yearly service.', false, timestamp with time zone '2024-03-06 22:30:00+00', 'Marguerite Bélanger' from demo_start;
+insert into baseline_choice (submission, compressor_id, test_id, event_id, reason, chosen_at, chosen_by)
+select cast('2cbcfc8c-1054-39f8-a38e-7ef3208789ff' as uuid), (select id from compressor where tag = 'C-03'), (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), (select id from maintenance_event where submission = '4ea9ec65-fa67-31ea-a214-5d64c0b42785'), 'First test with a gauge that can be believed.', timestamp with time zone '2023-05-17 16:40:00+00', 'Marguerite Bélanger' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:30:00+00', 'Marguerite Bélanger', 'SITE', (select id from site where name = 'Gull Point cannery'), 'Gull Point cannery', 'name: Gull Point cannery
 zone: America/Los_Angeles
 elevation: 12 ft
+currency: USD
+tariff: 0.118 per kWh
 note: Fish and fruit lines. Compressor house by the quay.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:33:00+00', 'Marguerite Bélanger', 'SITE', (select id from site where name = 'Juniper Mesa packing hall'), 'Juniper Mesa packing hall', 'name: Juniper Mesa packing hall
 zone: America/Denver
 elevation: 1600 m
+currency: USD
+tariff: 0.094 per kWh
 note: High up: barometer about 83.5 kPa, never 29.9 inHg. Do not take the weather report''s figure.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:36:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-01'), 'C-01', 'tag: C-01
@@ -2243,6 +2963,7 @@ frequency: 60 Hz
 rated speed: 875 rpm
 rating: 50.5 cfm at 100 psi gauge, INTAKE
 rating: 47.0 cfm at 175 psi gauge, INTAKE
+loaded hours a year: 1900 h
 in service: yes
 note: Two-stage, three cylinders.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
@@ -2260,8 +2981,9 @@ motor phases: 3
 frequency: 60 Hz
 rating: 124 cfm at 100 psi gauge, INTAKE
 rating: 119 cfm at 125 psi gauge, INTAKE
+loaded hours a year: 5000 h
 in service: yes
-note: Base load. About 5,000 h a year.', 'first entry, walked round with a torch' from demo_start;
+note: Base load.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:45:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-03'), 'C-03', 'tag: C-03
 maker and model: Quelmar RV10
@@ -2277,7 +2999,26 @@ rating: 38 cfm at 100 psi gauge, UNKNOWN
 in service: yes
 note: Bought second-hand. Figure from the seller''s list; it does not say what kind of cfm.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 16:48:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-11'), 'C-11', 'tag: C-11
+select timestamp with time zone '2020-01-13 16:48:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-04'), 'C-04', 'tag: C-04
+maker and model: Torvane PV-260
+serial number: 16-0512
+kind: piston
+stages: 2
+drive: belt
+control: load unload
+motor power: 20 hp
+motor voltage: 460 V
+motor current: 26 A
+motor phases: 3
+frequency: 60 Hz
+rated speed: 820 rpm
+rating: 69 cfm at 100 psi gauge, INTAKE
+rating: 65 cfm at 175 psi gauge, INTAKE
+loaded hours a year: 3400 h
+in service: yes
+note: Bought new in 2016 for the fruit line. Tests before 2020 copied from the log book.', 'first entry, walked round with a torch' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2020-01-13 16:51:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-11'), 'C-11', 'tag: C-11
 maker and model: Torvane PH-75
 serial number: 91-0233
 kind: piston
@@ -2293,7 +3034,7 @@ rating: 27 cfm at 100 psi gauge, STANDARD_14_5PSIA_68F_DRY
 in service: yes
 note: Plate says scfm at sea level. It will not do that up here, and need not.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 16:51:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-12'), 'C-12', 'tag: C-12
+select timestamp with time zone '2020-01-13 16:54:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-12'), 'C-12', 'tag: C-12
 maker and model: Lumeo spiral L8
 serial number: L8 21 0077
 kind: scroll
@@ -2310,7 +3051,7 @@ rating: 0.94 m³/min at 8 bar gauge, INTAKE
 in service: yes
 note: Oil-free, for the filling heads. Imported; all its gauges are in bar.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 16:54:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', 'tag: R-01
+select timestamp with time zone '2020-01-13 16:57:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-01'), 'R-01', 'tag: R-01
 volume: 120 US gal
 volume known by: plate
 MAWP: 200 psi
@@ -2319,7 +3060,7 @@ certificate due: 2030-03-31
 in service: yes
 note: Vertical, under C-01.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 16:57:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', 'tag: R-02
+select timestamp with time zone '2020-01-13 17:00:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-02'), 'R-02', 'tag: R-02
 volume: 400 US gal
 volume known by: plate
 MAWP: 165 psi
@@ -2328,7 +3069,7 @@ certificate due: 2030-03-31
 in service: yes
 note: Wet tank before the dryer. Look at the drain before every test.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:00:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', 'tag: R-03
+select timestamp with time zone '2020-01-13 17:03:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-03'), 'R-03', 'tag: R-03
 volume: 200 US gal
 volume known by: maker sheet
 MAWP: 150 psi
@@ -2337,7 +3078,7 @@ certificate due: 2025-11-30
 in service: yes
 note: Inspector was to come in November.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:03:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', 'tag: R-04
+select timestamp with time zone '2020-01-13 17:06:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-04'), 'R-04', 'tag: R-04
 volume: 240 US gal
 volume known by: plate
 MAWP: 165 psi
@@ -2346,7 +3087,16 @@ certificate due: 2031-06-30
 in service: yes
 note: Dry tank. Counts with R-02 when the dryer is bypassed.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:06:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', 'tag: R-11
+select timestamp with time zone '2020-01-13 17:09:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', 'tag: R-05
+volume: 240 US gal
+volume known by: maker sheet
+MAWP: 200 psi
+relief valve set pressure: 185 psi
+certificate due: 2031-06-30
+in service: yes
+note: Horizontal, beside C-04. Shut V-9 to test.', 'first entry, walked round with a torch' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2020-01-13 17:12:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', 'tag: R-11
 volume: 80 US gal
 volume known by: dimensions
 MAWP: 150 psi
@@ -2354,7 +3104,7 @@ relief valve set pressure: 150 psi
 certificate due: 2030-09-30
 in service: yes', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:12:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', 'tag: R-12
+select timestamp with time zone '2020-01-13 17:18:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', 'tag: R-12
 volume: 500 L
 volume known by: plate
 MAWP: 11 bar
@@ -2362,24 +3112,24 @@ relief valve set pressure: 10 bar
 certificate due: 2031-01-31
 in service: yes', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:15:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-13'), 'R-13', 'tag: R-13
+select timestamp with time zone '2020-01-13 17:21:00+00', 'Marguerite Bélanger', 'RECEIVER', (select id from receiver where tag = 'R-13'), 'R-13', 'tag: R-13
 volume: 60 US gal
 volume known by: guess
 in service: yes
 note: Plate painted over.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:21:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', 'tag: P-02
+select timestamp with time zone '2020-01-13 17:27:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-02'), 'P-02', 'tag: P-02
 length: 24 ft
 bore: 2.067 in
 in service: yes
 note: 2 inch pipe from C-02 to R-02 and across to R-04.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:24:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', 'tag: P-03
+select timestamp with time zone '2020-01-13 17:30:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-03'), 'P-03', 'tag: P-03
 volume: 3.5 US gal
 in service: yes
 note: Separator and filter between C-03 and R-03.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
-select timestamp with time zone '2020-01-13 17:27:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', 'tag: P-12
+select timestamp with time zone '2020-01-13 17:33:00+00', 'Marguerite Bélanger', 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', 'tag: P-12
 length: 6.5 m
 bore: 36 mm
 in service: yes', 'first entry, walked round with a torch' from demo_start;
@@ -2413,6 +3163,16 @@ division: 2 psi
 calibration interval, months: 12
 in service: yes
 note: On C-03.', 'first entry' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2020-01-13 17:49:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-05'), 'PG-05', 'tag: PG-05
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme 1a
+division: 1 psi
+calibration interval, months: 12
+in service: yes
+note: On C-04.', 'first entry' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2021-10-05 20:10:00+00', 'Søren Kjærgaard', 'RECEIVER', (select id from receiver where tag = 'R-13'), 'R-13', 'tag: R-13
 volume: 60 US gal
@@ -2454,6 +3214,8 @@ calibration interval, months: 12
 in service: yes
 note: On C-03 since 14 March 2023.', 'new, in place of PG-03' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
+select timestamp with time zone '2023-05-17 16:40:00+00', 'Marguerite Bélanger', 'BASELINE', (select id from compressor where tag = 'C-03'), 'C-03', 'test ' || (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376') || ' of 2020-02-10', 'test ' || (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee') || ' of 2023-05-16', 'First test with a gauge that can be believed.' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2023-06-09 14:45:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-01'), 'C-01', 'tag: C-01
 maker and model: Torvane PV-215
 serial number: 88-1406
@@ -2469,6 +3231,7 @@ frequency: 60 Hz
 rated speed: 875 rpm
 rating: 50.5 cfm at 100 psi gauge, INTAKE
 rating: 47.0 cfm at 175 psi gauge, INTAKE
+loaded hours a year: 1900 h
 in service: yes
 note: Two-stage, three cylinders.', 'tag: C-01
 maker and model: Torvane PV-215
@@ -2485,8 +3248,37 @@ frequency: 60 Hz
 rated speed: 875 rpm
 rating: 50.5 cfm at 100 psi gauge, INTAKE
 rating: 47.0 cfm at 175 psi gauge, INTAKE
+loaded hours a year: 1900 h
 in service: yes
 note: Two-stage, three cylinders. Second-stage valves and gaskets new on 8 June 2023.', 'valve job of 8 June written down' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
+select timestamp with time zone '2023-09-20 18:05:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-05'), 'PG-05', 'tag: PG-05
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme 1a
+division: 1 psi
+calibration interval, months: 12
+in service: yes
+note: On C-04.', 'tag: PG-05
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme 1a
+division: 1 psi
+calibration interval, months: 12
+in service: no
+note: On C-04 until 20 September 2023, when its glass broke.', 'glass broken' from demo_start;
+insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
+select timestamp with time zone '2023-09-20 18:10:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-06'), 'PG-06', 'tag: PG-06
+kind: gauge
+maker and model: Kestrelin 4 inch
+span: 200 psi
+grade: asme 1a
+division: 1 psi
+calibration interval, months: 12
+in service: yes
+note: On C-04 since 20 September 2023.', 'in place of PG-05' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2024-03-21 21:05:00+00', 'Amina Diallo', 'RECEIVER', (select id from receiver where tag = 'R-11'), 'R-11', 'tag: R-11
 volume: 80 US gal

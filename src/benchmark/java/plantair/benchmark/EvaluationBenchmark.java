@@ -37,7 +37,7 @@ public class EvaluationBenchmark {
 
     private PumpUpReadings readings = ThreeRuns.measured();
 
-    /** Runs both and says how many times longer the whole method takes. */
+    /** Runs both and says how many times longer the whole method takes; then the same for the trend. */
     public static void main(String[] arguments) throws RunnerException {
         var options = new OptionsBuilder()
                 .include(EvaluationBenchmark.class.getName())
@@ -47,6 +47,7 @@ public class EvaluationBenchmark {
         Statistics hand = statistics(results, "handMethod");
         System.getLogger("benchmark").log(Level.INFO, line("mean", method.getMean(), hand.getMean()));
         System.getLogger("benchmark").log(Level.INFO, line("least", method.getMin(), hand.getMin()));
+        TrendBenchmark.main(arguments);
     }
 
     /** Result, findings, uncertainty and working. */

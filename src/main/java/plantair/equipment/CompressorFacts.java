@@ -41,7 +41,8 @@ public record CompressorFacts(CompressorPlate plate, List<RatingEntry> ratings) 
         for (RatingEntry rating : ratings) {
             lines.add("rating", rating.flow() + " at " + rating.pressure() + " gauge, " + rating.basis());
         }
-        return lines.add("in service", plate.inService())
+        return lines.add("loaded hours a year", plate.loadedHours())
+                .add("in service", plate.inService())
                 .add("note", plate.note())
                 .toString();
     }

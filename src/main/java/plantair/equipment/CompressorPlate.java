@@ -23,6 +23,7 @@ import plantair.quantity.Entered;
  * @param frequency supply frequency
  * @param ratedSpeed shaft speed of the rating
  * @param displacement swept volume of the first stage times speed
+ * @param loadedHours hours loaded in a year, as its hour meter shows now
  * @param note free text, may be empty
  * @param inService false once it is retired
  */
@@ -42,10 +43,11 @@ public record CompressorPlate(
         @Nullable Entered frequency,
         @Nullable Entered ratedSpeed,
         @Nullable Entered displacement,
+        @Nullable Entered loadedHours,
         String note,
         boolean inService) {
 
-    /** A plate without a displacement. */
+    /** A plate without displacement and loaded hours. */
     public CompressorPlate(
             String tag,
             String makerModel,
@@ -76,6 +78,7 @@ public record CompressorPlate(
                 motorPhases,
                 frequency,
                 ratedSpeed,
+                null,
                 null,
                 note,
                 inService);

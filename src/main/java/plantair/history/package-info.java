@@ -1,7 +1,18 @@
 /** What a machine has delivered over the years: plant overview and compressor page. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"quantity", "pumpup", "trend", "site", "equipment", "maintenance", "testrecord", "web"})
+        allowedDependencies = {
+            "quantity",
+            "pumpup",
+            "trend",
+            "site",
+            "equipment",
+            "maintenance",
+            "instrument",
+            "testrecord",
+            "register",
+            "web"
+        })
 package plantair.history;
 
 import org.jspecify.annotations.NullMarked;

@@ -15,7 +15,13 @@ public enum FixedUnit implements Unit {
     AMPERE("A", "A"),
 
     /** Supply frequency. */
-    HERTZ("Hz", "Hz");
+    HERTZ("Hz", "Hz"),
+
+    /** Hours loaded in a year. */
+    HOUR("h", "h"),
+
+    /** Money for a kilowatt hour; the currency stands beside it. */
+    PER_KILOWATT_HOUR("/(kW.h)", "per kWh");
 
     private final String code;
     private final String symbol;

@@ -17,6 +17,8 @@ import plantair.register.Facts;
  * @param zone id of its time zone
  * @param elevation above sea level; null when the normal barometer is given instead
  * @param barometer normal station pressure; null when the elevation is given instead
+ * @param currency ISO 4217 code of the money that is paid in; null when not given
+ * @param tariff money for a kilowatt hour; null when not given
  * @param note free text, may be empty
  */
 @Embeddable
@@ -25,7 +27,15 @@ public record SiteFacts(
         String zone,
         @Nullable Entered elevation,
         @Nullable Entered barometer,
-        String note) implements Facts {
+        @Nullable String currency,
+        @Nullable Entered tariff,
+        String note)
+        implements Facts {
+
+    /** A site whose costs nobody asks for. */
+    public SiteFacts(String name, String zone, @Nullable Entered elevation, @Nullable Entered barometer, String note) {
+        this(name, zone, elevation, barometer, null, null, note);
+    }
 
     /** The time zone. */
     public ZoneId zoneId() {
@@ -49,6 +59,8 @@ public record SiteFacts(
                 .add("zone", zone)
                 .add("elevation", elevation)
                 .add("normal barometer", barometer)
+                .add("currency", currency)
+                .add("tariff", tariff)
                 .add("note", note)
                 .toString();
     }

@@ -10,7 +10,7 @@ import java.util.List;
  * covariance and the sum then come out as from generalised least squares with the covariance matrix
  * diag(u²) + Σ u_β² x xᵀ, without a matrix of the size of the record.
  *
- * <p>Columns are made orthogonal, which keeps the digits that normal equations lose. A column that depends on those before it
+ * <p>Solved by QR decomposition, which keeps the digits that normal equations lose. A column that depends on those before it
  * (own part below 1e-10 of it) is left out, as R's lm does; see {@link #isDetermined}.
  *
  * <p>Source: weighted and generalised least squares as in any text; shared errors as further unknowns after C. R. Henderson,
@@ -29,10 +29,10 @@ public final class LeastSquares {
         int unknowns = columns.size();
         double[][] weighted = new double[unknowns + 1][];
         for (int j = 0; j < unknowns; j++) {
-            weighted[j] = over(u, columns.get(j).parts(), u.length + j + 1);
+            weighted[j] = over(u, columns.get(j).parts(), unknowns);
             weighted[j][u.length + j] = 1 / columns.get(j).priorU();
         }
-        weighted[unknowns] = over(u, y, u.length + unknowns);
+        weighted[unknowns] = over(u, y, unknowns);
         Triangle triangle = new Triangle(weighted);
         inverse = triangle.inverse(unknowns);
         values = new double[unknowns];
@@ -78,8 +78,9 @@ public final class LeastSquares {
         return new LeastSquares(columns, y, u);
     }
 
-    private static double[] over(double[] u, double[] parts, int length) {
-        double[] weighted = new double[length];
+    /** The parts in units of their uncertainty, then a row for each unknown's prior, then one more than there are columns. */
+    private static double[] over(double[] u, double[] parts, int unknowns) {
+        double[] weighted = new double[u.length + unknowns + 1];
         for (int i = 0; i < u.length; i++) {
             weighted[i] = parts[i] / u[i];
         }

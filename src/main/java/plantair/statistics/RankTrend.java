@@ -2,6 +2,7 @@ package plantair.statistics;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.hipparchus.util.KthSelector;
 
 /**
  * Whether y goes up or down with x, from the order of the results alone (T8): no uncertainty enters, and one wild result
@@ -18,12 +19,16 @@ public final class RankTrend {
 
     private static final int MOST_EXACT = 60;
 
+    /** As many as the selector keeps. */
+    private static final int PIVOTS = 512;
+
     private final double[] x;
     private final double[] y;
     private final int pairs;
     private final int s;
     private final boolean exact;
     private final double variance;
+    private final double[] upTo;
 
     private RankTrend(double[] x, double[] y) {
         this.x = x;
@@ -40,6 +45,7 @@ public final class RankTrend {
         }
         s = sum;
         exact = !tied && x.length <= MOST_EXACT;
+        upTo = exact ? outOfOrder(x.length, pairs / 2) : new double[0];
         variance = Ties.in(x).varianceWith(Ties.in(y), x.length);
     }
 
@@ -85,41 +91,59 @@ public final class RankTrend {
             double score = (Math.abs(s) - 1) / Math.sqrt(variance);
             return 2 * Student.cumulative(Double.POSITIVE_INFINITY, -score);
         }
-        double tail = 0;
-        for (double each : outOfOrder((pairs - Math.abs(s)) / 2)) {
-            tail += each;
-        }
-        return Math.min(1, 2 * tail);
+        return Math.min(1, 2 * upTo[(pairs - Math.abs(s)) / 2]);
     }
 
-    /** Probabilities of 0, 1, … last pairs out of order in a random order; result k comes before 0 to k − 1 of the others. */
-    private double[] outOfOrder(int last) {
-        double[] before = new double[last + 1];
-        before[0] = 1;
-        for (int k = 2; k <= x.length; k++) {
-            double[] after = new double[last + 1];
-            double window = 0;
-            for (int i = 0; i <= last; i++) {
-                window += before[i] - (i >= k ? before[i - k] : 0);
-                after[i] = window / k;
+    /**
+     * Probabilities of 0, up to 1, … up to half of all pairs out of order in a random order: result k comes before 0 to k − 1 of
+     * the earlier ones, each as likely.
+     */
+    private static double[] outOfOrder(int n, int last) {
+        double[] probabilities = new double[last + 1];
+        probabilities[0] = 1;
+        for (int k = 2; k <= n; k++) {
+            int reach = Math.min(last, k * (k - 1) / 2);
+            cumulate(probabilities, reach);
+            for (int i = reach; i >= 0; i--) {
+                probabilities[i] = (probabilities[i] - (i >= k ? probabilities[i - k] : 0)) / k;
             }
-            before = after;
         }
-        return before;
+        cumulate(probabilities, last);
+        return probabilities;
+    }
+
+    private static void cumulate(double[] values, int last) {
+        for (int i = 1; i <= last; i++) {
+            values[i] += values[i - 1];
+        }
     }
 
     /** Median of the slopes of all pairs with different x; empty when all x are equal. */
     public Optional<Double> slope() {
         double[] slopes = slopes();
-        int middle = slopes.length / 2;
-        if (slopes.length == 0) {
-            return Optional.empty();
+        return slopes.length == 0 ? Optional.empty() : Optional.of(new Ranked(slopes).median());
+    }
+
+    /** Values by rank, found without putting all in order. */
+    private record Ranked(double[] values, int[] pivots) {
+
+        Ranked(double[] values) {
+            this(values, new int[PIVOTS]);
+            Arrays.fill(pivots, -1);
         }
-        return Optional.of(slopes.length % 2 == 1 ? slopes[middle] : (slopes[middle - 1] + slopes[middle]) / 2);
+
+        double get(int rank) {
+            return new KthSelector().select(values, pivots, rank);
+        }
+
+        double median() {
+            int middle = values.length / 2;
+            return values.length % 2 == 1 ? get(middle) : (get(middle - 1) + get(middle)) / 2;
+        }
     }
 
     /**
-     * Interval of the slope: the least and largest slope of a pair that leave out as many at either end as pure chance would
+     * That slope and its interval: the least and largest slope of a pair that leave out as many at either end as pure chance would
      * with at most half of 1 − confidence. It is one of the pairs' own slopes; nothing is interpolated.
      *
      * @param confidence between 0 and 1
@@ -132,18 +156,18 @@ public final class RankTrend {
         int left = exact
                 ? leftOut((1 - confidence) / 2)
                 : (int) Math.floor((slopes.length - 1 - z * Math.sqrt(variance)) / 2) + 1;
-        return left < 1 || slopes.length == 0
-                ? Optional.empty()
-                : Optional.of(new SlopeInterval(slopes[left - 1], slopes[slopes.length - left]));
+        if (left < 1 || slopes.length == 0) {
+            return Optional.empty();
+        }
+        Ranked ranked = new Ranked(slopes);
+        return Optional.of(new SlopeInterval(ranked.get(left - 1), ranked.median(), ranked.get(slopes.length - left)));
     }
 
-    /** One more than the largest number of pairs out of order that is not probable enough; 0 when there is none. */
+    /** How many numbers of pairs out of order, from none on, are together not probable enough. */
     private int leftOut(double improbable) {
-        double[] probabilities = outOfOrder(pairs / 2);
-        double sum = 0;
         int count = 0;
-        while (count < probabilities.length && sum + probabilities[count] <= improbable) {
-            sum += probabilities[count++];
+        while (count < upTo.length && upTo[count] <= improbable) {
+            count++;
         }
         return count;
     }
@@ -158,8 +182,6 @@ public final class RankTrend {
                 }
             }
         }
-        double[] sorted = Arrays.copyOf(slopes, count);
-        Arrays.sort(sorted);
-        return sorted;
+        return Arrays.copyOf(slopes, count);
     }
 }

@@ -1,9 +1,10 @@
 package plantair.statistics;
 
 /**
- * Interval of a slope.
+ * A slope and its interval, each in the unit of y per unit of x.
  *
- * @param low its lower end, in the unit of y per unit of x
- * @param high its upper end, at least the lower one
+ * @param low lower end
+ * @param middle the slope
+ * @param high upper end
  */
-public record SlopeInterval(double low, double high) {}
+public record SlopeInterval(double low, double middle, double high) {}

@@ -1,5 +1,8 @@
 package plantair.statistics;
 
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.Map;
 import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
@@ -12,6 +15,13 @@ final class Student {
 
     private static final RealDistribution NORMAL = new NormalDistribution(0, 1);
 
+    /** Trends ask for the same few values again and again, and each takes 10 µs to find. */
+    private static final Map<Asked, Double> KEPT = Collections.synchronizedMap(new HashMap<>());
+
+    private static final int MOST_KEPT = 5000;
+
+    private record Asked(double degreesOfFreedom, double p) {}
+
     private Student() {}
 
     /** Probability of a value up to x. */
@@ -21,7 +31,12 @@ final class Student {
 
     /** The value with probability p of another up to it; p between 0 and 1. */
     static double quantile(double degreesOfFreedom, double p) {
-        return of(degreesOfFreedom).inverseCumulativeProbability(p);
+        if (degreesOfFreedom != Math.rint(degreesOfFreedom) || KEPT.size() >= MOST_KEPT) {
+            return of(degreesOfFreedom).inverseCumulativeProbability(p);
+        }
+        return KEPT.computeIfAbsent(
+                new Asked(degreesOfFreedom, p),
+                asked -> of(asked.degreesOfFreedom).inverseCumulativeProbability(asked.p));
     }
 
     /** Half-width of a two-sided interval in standard uncertainties. */

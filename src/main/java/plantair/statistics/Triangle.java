@@ -1,10 +1,14 @@
 package plantair.statistics;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.QRDecomposition;
+import org.hipparchus.linear.RealMatrix;
+
 /**
- * Columns made orthogonal one after the other (modified Gram-Schmidt, each twice), and the triangle R that makes them again
- * from the orthogonal ones. Twice is enough: L. Giraud and others, Numerische Mathematik 101, 87 (2005), from memory.
- *
- * <p>A column may be longer than the one before it; what is missing there is zero.
+ * The triangle R of columns made orthogonal one after the other (QR by Householder's reflections). A column that depends on
+ * those before it is left out: what it has of its own is rounding.
  */
 final class Triangle {
 
@@ -13,41 +17,59 @@ final class Triangle {
     private final double[][] r;
     private final boolean[] independent;
 
-    /** Uses the columns up. */
+    /**
+     * Takes the columns in their order; the last one is never left out.
+     *
+     * @param columns all of one length, which is at least their number
+     */
     Triangle(double[][] columns) {
         int count = columns.length;
+        List<Integer> kept = new ArrayList<>();
+        for (int j = 0; j < count; j++) {
+            kept.add(j);
+        }
+        RealMatrix triangle = decompose(columns, kept);
+        for (int dependent = firstDependent(triangle, columns, kept);
+                dependent >= 0;
+                dependent = firstDependent(triangle, columns, kept)) {
+            kept.remove(dependent);
+            triangle = decompose(columns, kept);
+        }
         r = new double[count][count];
         independent = new boolean[count];
-        for (int j = 0; j < count; j++) {
-            double before = norm(columns[j]);
-            takeOutOthers(columns, j);
-            takeOutOthers(columns, j);
-            r[j][j] = Checks.finite(norm(columns[j]), "column " + j);
-            independent[j] = r[j][j] > DEPENDENT * before;
-            if (independent[j]) {
-                scale(columns[j], r[j][j]);
+        for (int j = 0; j < kept.size(); j++) {
+            independent[kept.get(j)] = true;
+            for (int i = 0; i <= j; i++) {
+                r[kept.get(i)][kept.get(j)] = triangle.getEntry(i, j);
             }
         }
     }
 
-    private void takeOutOthers(double[][] columns, int j) {
-        double[] column = columns[j];
-        for (int i = 0; i < j; i++) {
-            if (independent[i]) {
-                double part = product(columns[i], column);
-                r[i][j] += part;
-                for (int row = 0; row < columns[i].length; row++) {
-                    column[row] -= part * columns[i][row];
-                }
+    private static RealMatrix decompose(double[][] columns, List<Integer> kept) {
+        RealMatrix matrix = MatrixUtils.createRealMatrix(columns[0].length, kept.size());
+        for (int j = 0; j < kept.size(); j++) {
+            matrix.setColumn(j, columns[kept.get(j)]);
+        }
+        return new QRDecomposition(matrix).getR();
+    }
+
+    /** Place among those kept of the first one that has nothing of its own; −1 when there is none. */
+    private static int firstDependent(RealMatrix triangle, double[][] columns, List<Integer> kept) {
+        for (int j = 0; j < kept.size() - 1; j++) {
+            double[] column = columns[kept.get(j)];
+            double own = Math.abs(triangle.getEntry(j, j));
+            if (own <= DEPENDENT * Math.sqrt(product(column, column))) {
+                return j;
             }
         }
+        return -1;
     }
 
     boolean isIndependent(int j) {
         return independent[j];
     }
 
-    /** Part of orthogonal column i in column j; for i = j what column j has of its own. */
+    /** Part of orthogonal column i in column j; for i = j what column j has of its own, give or take its sign. */
     double get(int i, int j) {
         return r[i][j];
     }
@@ -74,21 +96,11 @@ final class Triangle {
         return sum;
     }
 
-    static double product(double[] shorter, double[] longer) {
+    static double product(double[] one, double[] other) {
         double sum = 0;
-        for (int i = 0; i < shorter.length; i++) {
-            sum += shorter[i] * longer[i];
+        for (int i = 0; i < one.length; i++) {
+            sum += one[i] * other[i];
         }
         return sum;
-    }
-
-    private static double norm(double[] column) {
-        return Math.sqrt(product(column, column));
-    }
-
-    private static void scale(double[] column, double by) {
-        for (int i = 0; i < column.length; i++) {
-            column[i] /= by;
-        }
     }
 }

@@ -1,4 +1,4 @@
-/** Straight lines, propagation of uncertainty and distributions. Pure; the only package that may use Hipparchus. */
+/** Lines, least squares, ranks, propagation of uncertainty and distributions. Pure; only it may use Hipparchus. */
 @NullMarked
 package plantair.statistics;
 

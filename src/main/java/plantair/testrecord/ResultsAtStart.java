@@ -4,6 +4,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.ApplicationRunner;
+import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 /**
@@ -11,7 +12,11 @@ import org.springframework.stereotype.Component;
  * --rebuild-results}.
  */
 @Component
-class ResultsAtStart implements ApplicationRunner {
+@Order(ResultsAtStart.ORDER)
+public class ResultsAtStart implements ApplicationRunner {
+
+    /** Its place among what runs at start; what needs the results comes after it. */
+    public static final int ORDER = 100;
 
     private static final Logger LOG = LoggerFactory.getLogger(ResultsAtStart.class);
 

@@ -27,13 +27,6 @@ public interface StoredResults extends Repository<StoredResult, ResultKey> {
                     + " join Calibration c on c.id = r.restatedBy where t.id in :testIds")
     List<RestatingCertificate> certificatesOf(Collection<Long> testIds);
 
-    /** The current results of every machine, or of those of one site, oldest first; site 0 stands for all. */
-    @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
-            + " r.relativeRandom, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
-            + " from StoredResult r join PumpUpTest t on t.id = r.key.testId and t.methodVersion = r.key.methodVersion where r.currentRecord = true"
-            + " and (:siteId = 0L or t.compressor.site.id = :siteId) order by r.performedAt, t.id")
-    List<ResultLine> currentLinesOfSite(long siteId);
-
     /** The current results of one machine, oldest first. */
     @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
             + " r.relativeRandom, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"

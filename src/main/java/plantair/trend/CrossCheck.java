@@ -22,14 +22,13 @@ final class CrossCheck {
         RankTrend ranks = RankTrend.of(t, line.levelled());
         double probability = ranks.probability();
         boolean agrees = line.direction(TrendLine.CONFIDENCE) == 0 || probability <= NOT_SEEN_AT_ALL;
-        return ranks.slope()
-                .flatMap(slope -> ranks.slopeInterval(TrendLine.CONFIDENCE)
-                        .map(interval -> new RankCheck(
-                                probability,
-                                YearlyChange.percent(slope),
-                                YearlyChange.percent(interval.low()),
-                                YearlyChange.percent(interval.high()),
-                                agrees)));
+        return ranks.slopeInterval(TrendLine.CONFIDENCE)
+                .map(slope -> new RankCheck(
+                        probability,
+                        YearlyChange.percent(slope.middle()),
+                        YearlyChange.percent(slope.low()),
+                        YearlyChange.percent(slope.high()),
+                        agrees));
     }
 
     /** The tests without any one of which no decline would be signalled. */

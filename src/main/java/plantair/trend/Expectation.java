@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.FlowRate;
 import plantair.statistics.Column;
@@ -61,9 +62,8 @@ record Expectation(double y, double u, double beyond, PooledScatter scatter) {
                 points.stream()
                         .mapToDouble(point -> scatter.s() * point.relativeU())
                         .toArray());
-        double[] parts = new double[1 + errors.count()];
-        parts[0] = 1;
-        System.arraycopy(errors.partsOf(next), 0, parts, 1, errors.count());
+        double[] parts = DoubleStream.concat(DoubleStream.of(1), Arrays.stream(errors.partsOf(next)))
+                .toArray();
         return new Expectation(fit.valueAt(parts), fit.uncertaintyAt(parts), errors.varianceBeyond(next), scatter);
     }
 

@@ -136,7 +136,9 @@ final class TrendLine {
             parts[1 + j] = steps.part(j, date);
         }
         parts[slopeIndex()] = years(date);
-        System.arraycopy(errorParts, 0, parts, slopeIndex() + 1, errors.count());
+        for (int k = 0; k < errors.count(); k++) {
+            parts[slopeIndex() + 1 + k] = errorParts[k];
+        }
         return parts;
     }
 

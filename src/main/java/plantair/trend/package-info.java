@@ -1,4 +1,4 @@
-/** Delivered flow over time: equations T1 to T5 of docs/trend.md. Pure. */
+/** Delivered flow over time: equations T1 to T13 of docs/trend.md. Pure. */
 @NullMarked
 package plantair.trend;
 

@@ -20,9 +20,9 @@
     ];
   }
 
-  function levelMarks(levels) {
+  function levelMarks(levels, narrow) {
     const own = (level) => level.code === "BASELINE";
-    const text = {y: "flow", text: "word", frameAnchor: "left", textAnchor: "start", dx: 2, dy: -7};
+    const text = {y: "flow", text: narrow ? "percent" : "word", frameAnchor: "right", textAnchor: "start", dx: 6};
     return [
       Plot.ruleY(levels.filter(own), {y: "flow", strokeWidth: 1, className: "baseline"}),
       Plot.ruleY(levels.filter((level) => !own(level)), {y: "flow", strokeDasharray: "9,5", className: "limits"}),
@@ -30,16 +30,26 @@
     ];
   }
 
-  function eventMarks(events) {
-    const named = events.map((event, i) => ({...event, height: -10 - 13 * (i % 2)}));
-    const row = (height) => Plot.text(named.filter((event) => event.height === height),
-      {x: "date", text: "mark", frameAnchor: "top", dy: height, className: "event-names"});
+  /* A letter that would touch the one before goes one row up. */
+  function letters(events, span) {
+    let last = null;
+    return events.map((event) => {
+      const close = last !== null && !last.up && event.date - last.date < span / 25;
+      last = {...event, up: close};
+      return last;
+    });
+  }
+
+  function eventMarks(events, span) {
+    const named = letters(events, span);
+    const row = (up) => Plot.text(named.filter((event) => event.up === up),
+      {x: "date", text: "mark", frameAnchor: "top", dy: up ? -25 : -12, className: "event-names"});
     return [
       Plot.ruleX(events.filter((event) => event.step), {x: "date", strokeWidth: 1.25, className: "events"}),
       Plot.ruleX(events.filter((event) => !event.step),
         {x: "date", strokeWidth: 1, strokeDasharray: "1,4", className: "events-no-step"}),
-      row(-10),
-      row(-23)
+      row(false),
+      row(true)
     ];
   }
 
@@ -47,7 +57,7 @@
     const many = tests.length > MANY;
     const barred = tests.filter((test) => test.low !== null);
     const bar = {x: "date", y1: "low", y2: "high", strokeWidth: many ? 0.75 : 1.5};
-    const dot = {x: "date", y: "flow", r: many ? 2.25 : 4.5};
+    const dot = {x: "date", y: "flow", r: many ? 2.25 : 4.5, fillOpacity: many ? 0.45 : 1};
     return [
       Plot.ruleX(barred.filter((test) => test.counted), {...bar, strokeOpacity: many ? 0.4 : 1, className: "bars"}),
       Plot.ruleX(barred.filter((test) => !test.counted), {...bar, strokeDasharray: "2,3", className: "bars-left-out"}),
@@ -58,24 +68,28 @@
   }
 
   function draw(data, table, width) {
+    const narrow = width < NARROW;
+    const days = [...data.tests, ...data.line, ...data.events].map((one) => one.date.getTime());
+    const span = Math.max(...days) - Math.min(...days);
     const svg = Plot.plot({
       className: NAME,
       width,
-      height: width < NARROW ? 320 : 420,
+      height: narrow ? 320 : 420,
       marginLeft: 52,
+      marginRight: data.levels.length === 0 ? 20 : narrow ? 48 : 138,
       marginTop: 48,
       marginBottom: 36,
       insetLeft: 16,
       insetRight: 16,
       style: {fontSize: "13px"},
-      x: {type: "utc", label: null, ticks: Math.max(2, Math.floor(width / 110))},
+      x: {type: "utc", label: null, ticks: Math.max(4, Math.floor(width / 110))},
       y: {label: table.dataset.yLabel || table.dataset.unit, nice: true, labelArrow: "none", ticks: 6},
       marks: [
-        Plot.gridY({strokeOpacity: 0.12}),
+        Plot.gridY({ticks: 6, strokeOpacity: 0.12}),
         ...band(data.line, false),
         ...band(data.line, true),
-        ...levelMarks(data.levels),
-        ...eventMarks(data.events),
+        ...levelMarks(data.levels, narrow),
+        ...eventMarks(data.events, span),
         ...testMarks(data.tests)
       ]
     });

@@ -3,7 +3,7 @@
  * Tests, <table data-chart="flow" data-unit data-basis data-y-label>: rows with data-date, data-flow, data-u (half length
  * of the bar), data-href, data-included and, where that is false, data-left-out (why it is not in the line).
  * The figure names the other tables by id. data-line: rows with data-date, data-piece, data-forecast, data-flow,
- * data-low, data-high. data-levels: rows with data-level, data-flow, data-word. data-events: rows with data-date,
+ * data-low, data-high. data-levels: rows with data-level, data-flow, data-word, data-percent. data-events: rows with data-date,
  * data-mark, data-step, data-word.
  */
 (() => {
@@ -46,7 +46,8 @@
   }
 
   function level(row) {
-    return {code: row.dataset.level, flow: number(row.dataset.flow), word: row.dataset.word};
+    const {level: code, flow, word, percent} = row.dataset;
+    return {code, flow: number(flow), word, percent};
   }
 
   function event(row) {

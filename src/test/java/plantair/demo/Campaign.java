@@ -31,11 +31,13 @@ final class Campaign {
     private static final double WATER_GAL = 130;
     private static final int USUAL_RUNS = 3;
     private static final double SLIP = 0.004;
+    private static final Instant COPYING = Instant.parse("2020-01-14T16:00:00Z");
 
     private final Machine machine;
     private final Compressor compressor;
     private final List<VolumeCopy> volumes;
     private final Random random;
+    private int copied;
 
     Campaign(Machine machine, Compressor compressor, List<VolumeCopy> volumes) {
         this.machine = machine;
@@ -78,6 +80,9 @@ final class Campaign {
         TestChecks checks = Stories.hasHold(machine.tag(), occasion)
                 ? HoldSimulation.watch(machine, gauge, weather, plate, flow, occasion.leak(), volume)
                 : TestChecks.of(plate);
+        if (Stories.hasMeter(machine.tag(), occasion)) {
+            checks = Meter.read(checks, plate, occasion.date());
+        }
         TestDraft draft = draft(
                 id(occasion.date() + " first"),
                 at(occasion),
@@ -87,8 +92,18 @@ final class Campaign {
                 note,
                 checks,
                 GaugeCopies.of(machine, occasion.date()));
-        Instant recorded = draft.performedAt().plus(25 + random.nextInt(90), ChronoUnit.MINUTES);
+        Instant recorded = recorded(draft.performedAt());
         return new DemoTest(draft, recorded, occasion.trouble(), delivered, null);
+    }
+
+    /** Within two hours; what is older than the registers was copied from the log book, one every few minutes. */
+    private Instant recorded(Instant performedAt) {
+        Instant usual = performedAt.plus(25 + random.nextInt(90), ChronoUnit.MINUTES);
+        if (!usual.isBefore(COPYING)) {
+            return usual;
+        }
+        copied++;
+        return COPYING.plus(4L * copied, ChronoUnit.MINUTES);
     }
 
     private Instant at(Occasion occasion) {

@@ -144,6 +144,8 @@ final class ChangeBook {
                 p.motorPhases(),
                 p.frequency(),
                 p.ratedSpeed(),
+                p.displacement(),
+                p.loadedHours(),
                 note,
                 true);
         return new CompressorFacts(plate, now.ratings());

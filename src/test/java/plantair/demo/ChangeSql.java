@@ -18,6 +18,7 @@ final class ChangeSql {
         ChangeBook.changes().forEach(log::change);
         Gauges.changes().forEach(log::change);
         tests.forEach(log::supersession);
+        log.inOrder.put(Works.BASELINE.chosenAt(), WorkSql.change(Works.BASELINE, tests));
         log.inOrder.values().forEach(script::add);
     }
 

@@ -15,7 +15,7 @@ final class DemoPlant {
 
     /** All tests in the order in which they were recorded. */
     static List<DemoTest> tests() {
-        return Stream.of(Machines.C01, Machines.C02, Machines.C03, Machines.C11, Machines.C12)
+        return Stream.of(Machines.C01, Machines.C02, Machines.C03, Machines.C04, Machines.C11, Machines.C12)
                 .flatMap(machine -> new Campaign(machine, compressor(machine.tag()), volumes(machine))
                         .tests(Stories.of(machine.tag())).stream())
                 .sorted(Comparator.comparing(DemoTest::recordedAt))

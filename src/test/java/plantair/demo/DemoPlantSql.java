@@ -35,6 +35,7 @@ final class DemoPlantSql {
         var testSql = new TestSql(script);
         tests.forEach(testSql::add);
         new RestatementSql(script).add(tests);
+        new WorkSql(script).add(tests);
         ChangeSql.add(script, tests);
         return HEAD + script + FOOT;
     }

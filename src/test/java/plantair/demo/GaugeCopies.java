@@ -27,6 +27,7 @@ final class GaugeCopies {
             case "C-01" -> Optional.of(Gauges.PG_01);
             case "C-02" -> Optional.of(Gauges.PG_02);
             case "C-03" -> Optional.of(day.isBefore(Machines.NEW_GAUGE) ? Gauges.PG_03 : Gauges.PG_04);
+            case "C-04" -> Optional.of(day.isBefore(Machines.GAUGE_OF_C04) ? Gauges.PG_05 : Gauges.PG_06);
             default -> Optional.empty();
         };
     }

@@ -19,6 +19,8 @@ final class RegisterSql {
                     .set("zone", site.zone())
                     .set("elevation", site.elevation())
                     .set("barometer", site.barometer())
+                    .set("currency", site.currency())
+                    .set("tariff", site.tariff())
                     .set("note", site.note())
                     .set("version", ChangeBook.version(site)));
         }
@@ -60,6 +62,7 @@ final class RegisterSql {
                 .set("motor_phases", plate.motorPhases())
                 .set("frequency", plate.frequency())
                 .set("rated_speed", plate.ratedSpeed())
+                .set("loaded_hours", plate.loadedHours())
                 .set("note", plate.note())
                 .set("in_service", plate.inService())
                 .set("version", version));

@@ -32,12 +32,16 @@ final class Registers {
                     "America/Los_Angeles",
                     of("12 [ft_i]"),
                     null,
+                    "USD",
+                    of("0.118 /(kW.h)"),
                     "Fish and fruit lines. Compressor house by the quay."),
             new SiteFacts(
                     MESA,
                     "America/Denver",
                     of("1600 m"),
                     null,
+                    "USD",
+                    of("0.094 /(kW.h)"),
                     "High up: barometer about 83.5 kPa, never 29.9 inHg. Do not take the weather report's figure."));
 
     static final List<Sited<CompressorFacts>> COMPRESSORS = List.of(
@@ -58,6 +62,8 @@ final class Registers {
                                     3,
                                     of("60 Hz"),
                                     of("875 {rev}/min"),
+                                    null,
+                                    of("1900 h"),
                                     "Two-stage, three cylinders. Second-stage valves and gaskets new on 8 June 2023.",
                                     true),
                             List.of(
@@ -80,7 +86,9 @@ final class Registers {
                                     3,
                                     of("60 Hz"),
                                     null,
-                                    "Base load. About 5,000 h a year.",
+                                    null,
+                                    of("5000 h"),
+                                    "Base load.",
                                     true),
                             List.of(
                                     rating("100 [psi]", "124 [cft_i]/min", INTAKE),
@@ -105,6 +113,30 @@ final class Registers {
                                     "Bought second-hand. Figure from the seller's list; it does not say what kind of cfm.",
                                     true),
                             List.of(rating("100 [psi]", "38 [cft_i]/min", UNKNOWN)))),
+            at(
+                    GULL,
+                    new CompressorFacts(
+                            new CompressorPlate(
+                                    "C-04",
+                                    "Torvane PV-260",
+                                    "16-0512",
+                                    CompressorKind.PISTON,
+                                    2,
+                                    Drive.BELT,
+                                    Control.LOAD_UNLOAD,
+                                    of("20 [HP]"),
+                                    of("460 V"),
+                                    of("26 A"),
+                                    3,
+                                    of("60 Hz"),
+                                    of("820 {rev}/min"),
+                                    null,
+                                    of("3400 h"),
+                                    "Bought new in 2016 for the fruit line. Tests before 2020 copied from the log book.",
+                                    true),
+                            List.of(
+                                    rating("100 [psi]", "69 [cft_i]/min", INTAKE),
+                                    rating("175 [psi]", "65 [cft_i]/min", INTAKE)))),
             at(
                     MESA,
                     new CompressorFacts(
@@ -190,6 +222,17 @@ final class Registers {
                             of("150 [psi]"),
                             LocalDate.of(2031, 6, 30),
                             "Dry tank. Counts with R-02 when the dryer is bypassed.",
+                            true)),
+            at(
+                    GULL,
+                    new ReceiverFacts(
+                            "R-05",
+                            of("240 [gal_us]"),
+                            VolumeKnownBy.MAKER_SHEET,
+                            of("200 [psi]"),
+                            of("185 [psi]"),
+                            LocalDate.of(2031, 6, 30),
+                            "Horizontal, beside C-04. Shut V-9 to test.",
                             true)),
             at(
                     MESA,

@@ -1,5 +1,7 @@
 package plantair.demo;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 import plantair.equipment.RatingEntry;
@@ -35,6 +37,15 @@ final class Script {
 
     static String testId(UUID submission) {
         return "(select id from pump_up_test where submission = '" + submission + "')";
+    }
+
+    static String eventId(UUID submission) {
+        return "(select id from maintenance_event where submission = '" + submission + "')";
+    }
+
+    /** The day of a test where it was made. */
+    static LocalDate day(DemoTest test) {
+        return test.draft().performedAt().atZone(ZoneId.of(test.draft().zone())).toLocalDate();
     }
 
     @Override

@@ -19,6 +19,8 @@ final class Stories {
             "No spare for this range, and no date at the bench yet. Beside PG-01 it shows the same within a division.";
 
     private static final LocalDate FIRST_QUARTER = LocalDate.of(2020, 2, 1);
+    private static final LocalDate TEN_YEARS_AGO = LocalDate.of(2016, 5, 1);
+    private static final LocalDate METER_SINCE = LocalDate.of(2024, 1, 1);
     private static final LocalDate LAST_QUARTER = LocalDate.of(2026, 5, 1);
     private static final LocalDate HOLDS_SINCE = LocalDate.of(2025, 1, 1);
 
@@ -57,6 +59,17 @@ final class Stories {
                             LocalDate.of(2023, 5, 16),
                             Trouble.NONE,
                             "New gauge since 14 March. The old one showed 5 psi more than the test gauge at 100.")),
+            "C-04",
+            List.of(
+                    new Occasion(
+                            LocalDate.of(2021, 2, 11),
+                            Trouble.NONE,
+                            "Low again, and one valve cover hotter than the rest."),
+                    new Occasion(
+                            LocalDate.of(2021, 5, 13),
+                            Trouble.NONE,
+                            "First test since the valves of 14 April. Better."),
+                    new Occasion(LocalDate.of(2023, 11, 9), Trouble.NONE, "With PG-06 now.")),
             "C-11",
             List.of(new Occasion(
                     LocalDate.of(2024, 11, 19), Trouble.HURRY, "Two runs only, the line wanted its air back.")),
@@ -70,7 +83,7 @@ final class Stories {
         List<Occasion> special = SPECIAL.get(tag);
         Random random = new Random(7L * tag.hashCode());
         List<Occasion> all = new ArrayList<>(special);
-        for (LocalDate quarter = FIRST_QUARTER; !quarter.isAfter(LAST_QUARTER); quarter = quarter.plusMonths(3)) {
+        for (LocalDate quarter = firstQuarter(tag); !quarter.isAfter(LAST_QUARTER); quarter = quarter.plusMonths(3)) {
             LocalDate day = workday(quarter.plusDays(2 + random.nextInt(22)));
             boolean taken = special.stream().anyMatch(one -> isSameMonth(one.date(), day));
             boolean nobodyThere = day.getYear() == 2020 && day.getMonthValue() == 5;
@@ -86,6 +99,15 @@ final class Stories {
     static boolean hasHold(String tag, Occasion occasion) {
         return occasion.trouble() == Trouble.LEAKING_VALVE
                 || tag.equals("C-02") && !occasion.date().isBefore(HOLDS_SINCE);
+    }
+
+    private static LocalDate firstQuarter(String tag) {
+        return tag.equals("C-04") ? TEN_YEARS_AGO : FIRST_QUARTER;
+    }
+
+    /** True when somebody reads a meter on the motor's feed: on the two large machines since 2024. */
+    static boolean hasMeter(String tag, Occasion occasion) {
+        return (tag.equals("C-02") || tag.equals("C-04")) && !occasion.date().isBefore(METER_SINCE);
     }
 
     private static LocalDate workday(LocalDate day) {

@@ -71,6 +71,7 @@ final class TestSql {
                 .set("hold_end", checks.holdEnd())
                 .set("hold_wait", checks.holdWait())
                 .set("hold_place", checks.holdPlace())
+                .set("input_power", checks.inputPower())
                 .set("motor_power", checks.motorPower())
                 .set("motor_phases", checks.motorPhases())
                 .set("displacement", checks.displacement())

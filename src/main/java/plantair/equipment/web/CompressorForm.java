@@ -9,17 +9,20 @@ import plantair.equipment.CompressorKind;
 import plantair.equipment.CompressorPlate;
 import plantair.equipment.Control;
 import plantair.equipment.Drive;
+import plantair.quantity.Entered;
 import plantair.quantity.FixedUnit;
 import plantair.quantity.FlowUnit;
 import plantair.quantity.PowerUnit;
 import plantair.register.EditForm;
 import plantair.register.Submission;
+import plantair.web.EnteredField;
 import plantair.web.UnitSet;
 
 /** What a person types about a compressor. */
 final class CompressorForm {
 
     private static final int ROWS = 3;
+    private static final int HOURS_OF_A_LEAP_YEAR = 8_784;
 
     private String site = "";
     private String tag = "";
@@ -31,6 +34,7 @@ final class CompressorForm {
     private String control = "";
     private MotorForm motor = new MotorForm();
     private final List<RatingRow> ratings = new ArrayList<>();
+    private EnteredField loadedHours = new EnteredField();
     private String note = "";
     private String inService = "";
     private String confirmed = "";
@@ -44,6 +48,7 @@ final class CompressorForm {
         form.control = Control.UNKNOWN.name();
         form.motor = MotorForm.blank(units);
         form.fill(units);
+        form.loadedHours = EnteredField.blank(FixedUnit.HOUR);
         form.inService = "true";
         form.edit = new EditForm();
         return form;
@@ -63,6 +68,7 @@ final class CompressorForm {
         form.motor = MotorForm.from(plate, units);
         facts.ratings().forEach(rating -> form.ratings.add(RatingRow.from(rating)));
         form.fill(units);
+        form.loadedHours = EnteredField.of(plate.loadedHours(), FixedUnit.HOUR);
         form.note = plate.note();
         form.inService = String.valueOf(plate.inService());
         form.edit = EditForm.of(compressor);
@@ -112,6 +118,7 @@ final class CompressorForm {
         var speed = typing.optional("motor.ratedSpeed", motor.getRatedSpeed(), FixedUnit.RPM, Usual.SPEED);
         var swept = checks.positive(
                 "motor.displacement", checks.optional("motor.displacement", motor.getDisplacement(), FlowUnit.class));
+        var hours = readHours(sent);
         var readNote = checks.text("note", note, 4_000, false);
         if (readTag.isEmpty()
                 || readKind.isEmpty()
@@ -135,6 +142,7 @@ final class CompressorForm {
                 frequency.orElse(null),
                 speed.orElse(null),
                 swept.orElse(null),
+                hours.orElse(null),
                 readNote.orElse(""),
                 Boolean.parseBoolean(inService)));
     }
@@ -145,6 +153,15 @@ final class CompressorForm {
             sent.reject("motor.phases", "choice.unknown", motor.getPhases());
         }
         return phases;
+    }
+
+    private Optional<Entered> readHours(Submission sent) {
+        var hours = sent.checks().optional("loadedHours", loadedHours, FixedUnit.HOUR);
+        if (hours.isPresent() && !(hours.get().value() >= 0 && hours.get().value() <= HOURS_OF_A_LEAP_YEAR)) {
+            sent.reject("loadedHours.number", "compressor.loadedHours.range");
+            return Optional.empty();
+        }
+        return hours;
     }
 
     public String getSite() {
@@ -217,6 +234,10 @@ final class CompressorForm {
 
     public List<RatingRow> getRatings() {
         return ratings;
+    }
+
+    public EnteredField getLoadedHours() {
+        return loadedHours;
     }
 
     public String getNote() {

@@ -64,6 +64,7 @@ final class CompressorFormController {
         model.addAttribute("ampere", UnitChoices.only(FixedUnit.AMPERE));
         model.addAttribute("hertz", UnitChoices.only(FixedUnit.HERTZ));
         model.addAttribute("rpm", UnitChoices.only(FixedUnit.RPM));
+        model.addAttribute("hours", UnitChoices.only(FixedUnit.HOUR));
     }
 
     @GetMapping("/compressors/new")

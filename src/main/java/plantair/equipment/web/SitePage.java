@@ -17,6 +17,7 @@ import plantair.web.UnitSet;
  * @param zone its time zone
  * @param elevation as typed and in the person's unit
  * @param barometer as typed and in the person's unit
+ * @param tariff as typed, with its currency
  * @param note free text
  */
 record SitePage(
@@ -25,6 +26,7 @@ record SitePage(
         String zone,
         @Nullable String elevation,
         @Nullable String barometer,
+        @Nullable String tariff,
         String note) {
 
     static SitePage of(Site site, UnitSet units) {
@@ -36,6 +38,7 @@ record SitePage(
                 facts.zone(),
                 TypedText.of(facts.elevation(), units.elevation(), typed -> format.elevation(Length.of(typed))),
                 TypedText.of(facts.barometer(), units.pressure(), typed -> format.absolute(AbsolutePressure.of(typed))),
+                facts.tariff() == null ? null : facts.tariff().number() + " " + facts.currency(),
                 facts.note());
     }
 

@@ -18,16 +18,22 @@ final class CompressorPageController {
 
     private final Machines machines;
     private final MachineViews views;
+    private final CheckViews checks;
+    private final CostViews costs;
 
-    CompressorPageController(Machines machines, MachineViews views) {
+    CompressorPageController(Machines machines, MachineViews views, CheckViews checks, CostViews costs) {
         this.machines = machines;
         this.views = views;
+        this.checks = checks;
+        this.costs = costs;
     }
 
     @GetMapping("/compressors/{id:\\d+}")
     String show(@PathVariable long id, @RequestParam(defaultValue = "1") int page, UnitSet units, Model model) {
         var file = machines.file(id, page, SIZE);
         model.addAttribute("machine", views.of(file, units));
+        model.addAttribute(CheckViews.ATTRIBUTE, checks.ofMachine(id));
+        model.addAttribute("cost", costs.of(file.machine()));
         model.addAttribute(
                 "paging",
                 new Paging("/compressors/" + id, page, SIZE, file.records().getTotalElements()));

@@ -1,8 +1,10 @@
 package plantair.history.web;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import plantair.history.web.ChartView.LevelRow;
 import plantair.history.web.ChartView.Shown;
@@ -57,12 +59,23 @@ final class Levels {
     }
 
     private String forecast(Crossing crossing, MachineHistory history) {
-        boolean unsignalled = crossing.code() == Code.BETWEEN && !isDated(crossing, history);
         return page.say(
-                "history.forecast." + (unsignalled ? Code.NOT_BEFORE : crossing.code()),
+                "history.forecast." + code(crossing, history),
                 PageWords.month(crossing.earliest()),
                 PageWords.month(crossing.latest()),
                 PageWords.month(crossing.best()));
+    }
+
+    private static String code(Crossing crossing, MachineHistory history) {
+        Code code = crossing.code() == Code.BETWEEN && !isDated(crossing, history) ? Code.NOT_BEFORE : crossing.code();
+        boolean past = isPast(code == Code.BETWEEN ? crossing.best() : crossing.earliest(), history);
+        return code.name() + (past && code != Code.ALREADY_BELOW ? ".past" : "");
+    }
+
+    private static boolean isPast(@Nullable LocalDate day, MachineHistory history) {
+        return history.last()
+                .filter(last -> day != null && !day.isAfter(last.date()))
+                .isPresent();
     }
 
     private String wider(Crossing crossing) {

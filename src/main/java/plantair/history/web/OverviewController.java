@@ -1,7 +1,9 @@
 package plantair.history.web;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -9,9 +11,10 @@ import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
-import plantair.history.Machines;
+import plantair.history.MachineStates;
 import plantair.history.web.OverviewFilter.Show;
 import plantair.site.Sites;
+import plantair.trend.Standing;
 import plantair.web.Choice;
 import plantair.web.Choices;
 import plantair.web.FieldChecks;
@@ -25,14 +28,14 @@ final class OverviewController {
 
     private static final int SIZE = 25;
 
-    private final Machines machines;
+    private final MachineStates states;
     private final OverviewRows rows;
     private final FirstSteps firstSteps;
     private final Sites sites;
     private final Choices choices;
 
-    OverviewController(Machines machines, OverviewRows rows, FirstSteps firstSteps, Sites sites, Choices choices) {
-        this.machines = machines;
+    OverviewController(MachineStates states, OverviewRows rows, FirstSteps firstSteps, Sites sites, Choices choices) {
+        this.states = states;
         this.rows = rows;
         this.firstSteps = firstSteps;
         this.sites = sites;
@@ -49,15 +52,18 @@ final class OverviewController {
             HttpServletResponse response) {
         var checks = new FieldChecks(errors);
         long site = checks.id("site", filter.getSite(), false).orElse(0L);
+        Optional<Standing> standing = checks.optionalChoice("standing", filter.getStanding(), Standing.class);
         Show show = checks.optionalChoice("show", filter.getShow(), Show.class).orElse(Show.IN_SERVICE);
         if (errors.hasErrors()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
-        var found = machines.page(site, show == Show.ALL, page, SIZE);
-        model.addAttribute("rows", rows.of(found, units));
-        model.addAttribute("paging", new Paging("/?site=" + site + "&show=" + show, page, SIZE, found.total()));
+        var wanted = standing.map(EnumSet::of).orElse(EnumSet.allOf(Standing.class));
+        var found = states.page(site, show == Show.ALL, wanted, page, SIZE);
+        String href = "/?site=" + site + "&standing=" + standing.map(Enum::name).orElse("") + "&show=" + show;
+        model.addAttribute("rows", rows.of(found.getContent(), units));
+        model.addAttribute("paging", new Paging(href, page, SIZE, found.getTotalElements()));
         model.addAttribute("flowUnit", QuantityFormat.of(units).flowUnit());
-        model.addAttribute("filtered", errors.hasErrors() || site != 0 || show == Show.ALL);
+        model.addAttribute("filtered", errors.hasErrors() || site != 0 || standing.isPresent() || show == Show.ALL);
         model.addAttribute("steps", firstSteps.steps());
         return "plant/overview";
     }
@@ -67,6 +73,11 @@ final class OverviewController {
         return sites.findAllByOrderByFactsName().stream()
                 .map(site -> new Choice(String.valueOf(site.id()), site.name()))
                 .toList();
+    }
+
+    @ModelAttribute("standings")
+    List<Choice> standings() {
+        return choices.of("history.standing", Standing.class);
     }
 
     @ModelAttribute("shows")

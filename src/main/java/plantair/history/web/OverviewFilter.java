@@ -10,6 +10,7 @@ public final class OverviewFilter {
     }
 
     private String site = "";
+    private String standing = "";
     private String show = Show.IN_SERVICE.name();
 
     public String getSite() {
@@ -18,6 +19,14 @@ public final class OverviewFilter {
 
     public void setSite(String site) {
         this.site = site;
+    }
+
+    public String getStanding() {
+        return standing;
+    }
+
+    public void setStanding(String standing) {
+        this.standing = standing;
     }
 
     public String getShow() {

@@ -2,75 +2,110 @@ package plantair.history.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import plantair.history.Machine;
-import plantair.history.MachinePage;
-import plantair.pumpup.PumpUpResult;
-import plantair.testrecord.ResultLine;
+import plantair.history.MachineLine;
+import plantair.history.MachineState;
+import plantair.history.MachineStates;
+import plantair.history.StateDetail;
+import plantair.history.web.OverviewRow.Compared;
+import plantair.pumpup.Severity;
+import plantair.quantity.FlowRate;
+import plantair.quantity.GaugePressure;
 import plantair.web.QuantityFormat;
+import plantair.web.Status;
+import plantair.web.Status.Kind;
 import plantair.web.UnitSet;
 
 /** From machines to lines of the overview. */
 @Component
 final class OverviewRows {
 
+    private final MachineStates states;
     private final HistoryWords words;
+    private final StateWords stateWords;
     private final Clock clock;
 
-    OverviewRows(HistoryWords words, Clock clock) {
+    OverviewRows(MachineStates states, HistoryWords words, StateWords stateWords, Clock clock) {
+        this.states = states;
         this.words = words;
+        this.stateWords = stateWords;
         this.clock = clock;
     }
 
-    List<OverviewRow> of(MachinePage page, UnitSet units) {
+    List<OverviewRow> of(List<MachineLine> machines, UnitSet units) {
         QuantityFormat format = QuantityFormat.of(units);
-        return page.machines().stream()
-                .map(machine -> row(machine, page, format))
-                .toList();
+        return machines.stream().map(machine -> row(machine, format)).toList();
     }
 
-    private OverviewRow row(Machine machine, MachinePage page, QuantityFormat format) {
-        var plate = machine.facts().plate();
+    private OverviewRow row(MachineLine machine, QuantityFormat format) {
+        MachineState state = machine.state();
+        StateDetail detail = state == null ? null : states.detail(state);
         return new OverviewRow(
-                machine.compressor().id(),
-                plate.tag(),
-                machine.compressor().site().name(),
-                words.label("history.kind", plate.kind()),
-                machine.isRetired(),
-                machine.history()
-                        .last()
-                        .map(last -> last(machine, last, page.results().get(last.testId()), format))
-                        .orElse(null),
-                words.trend(machine.history().trend().code()));
+                machine.compressorId(),
+                machine.tag(),
+                machine.site(),
+                words.label("history.kind", machine.kind()),
+                !machine.inService(),
+                state == null || detail == null ? null : last(state, detail, format),
+                machine.inService() ? next(state, detail) : null);
     }
 
-    private OverviewRow.LastTest last(Machine machine, ResultLine last, PumpUpResult result, QuantityFormat format) {
-        var rating = result.rating();
+    private String next(@Nullable MachineState state, @Nullable StateDetail detail) {
+        return state == null || detail == null
+                ? stateWords.first()
+                : stateWords.next(state.nextStep(), state.nextStepBy().orElse(null), ZoneId.of(detail.zone()));
+    }
+
+    private OverviewRow.LastTest last(MachineState state, StateDetail detail, QuantityFormat format) {
+        ZoneId zone = ZoneId.of(detail.zone());
+        LocalDate date = state.lastAt().atZone(zone).toLocalDate();
         return new OverviewRow.LastTest(
-                last.testId(),
-                last.date().toString(),
-                ChronoUnit.DAYS.between(last.date(), LocalDate.now(clock.withZone(last.zoneId()))),
-                flow(result, format),
-                format.gauge(result.midPressure()),
-                rating == null ? null : format.percent(rating.ratio()),
-                machine.history()
-                        .ofBaseline(last)
-                        .map(part -> format.percent(part.ratio(), part.standardUncertainty()))
-                        .orElse(null),
-                machine.history().isBaseline(last),
-                words.keptFromTrend(result),
-                words.worstFinding(result));
+                state.lastTestId(),
+                date.toString(),
+                ChronoUnit.DAYS.between(date, LocalDate.now(clock.withZone(zone))),
+                flow(detail, format),
+                format.gauge(new GaugePressure(detail.midPressurePa())),
+                grave(state, detail),
+                stateWords.standing(state.standing()),
+                words.trend(state.trendCode()),
+                compared(state, detail, format),
+                detail.kept() == null || detail.freeAirM3PerS() == null
+                        ? null
+                        : words.label("history.finding", detail.kept()),
+                detail.dots().isEmpty() ? null : SmallLine.of(detail.dots(), stateWords.told(detail.dots())));
     }
 
-    private static @Nullable String flow(PumpUpResult result, QuantityFormat format) {
-        var freeAir = result.freeAir();
-        if (freeAir == null) {
+    private static @Nullable String flow(StateDetail detail, QuantityFormat format) {
+        if (detail.freeAirM3PerS() == null) {
             return null;
         }
-        double u = result.uncertainty().combined();
+        var freeAir = new FlowRate(detail.freeAirM3PerS());
+        double u = detail.relativeCombined();
         return format.flowNumber(freeAir, u) + " ± " + format.flowUncertainty(freeAir, u);
+    }
+
+    private @Nullable Status grave(MachineState state, StateDetail detail) {
+        boolean grave = state.worstSeverity()
+                .filter(severity -> severity.compareTo(Severity.STOP) >= 0)
+                .isPresent();
+        return grave
+                ? new Status(Kind.ALARM, words.label("history.finding", Objects.requireNonNull(detail.worst())))
+                : null;
+    }
+
+    private static @Nullable Compared compared(MachineState state, StateDetail detail, QuantityFormat format) {
+        Long id = detail.comparedId();
+        if (id == null) {
+            return null;
+        }
+        return new Compared(
+                state.partU().map(u -> format.percent(state.part(), u)).orElse(null),
+                detail.baseline(),
+                id == state.lastTestId() ? null : String.valueOf(detail.comparedOn()));
     }
 }

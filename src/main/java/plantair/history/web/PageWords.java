@@ -31,8 +31,8 @@ final class PageWords {
         return day == null ? "" : MONTH.format(day);
     }
 
-    /** A percentage without a known uncertainty. */
+    /** A percentage without a known uncertainty: one decimal, two where it is that small. */
     static String percent(double value) {
-        return Rounded.places(value, 1);
+        return Rounded.places(value, Math.abs(value) < 0.1 ? 2 : 1);
     }
 }

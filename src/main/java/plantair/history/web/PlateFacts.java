@@ -33,6 +33,7 @@ final class PlateFacts {
         add(facts, "frequency", plate.frequency());
         add(facts, "ratedSpeed", plate.ratedSpeed());
         add(facts, "displacement", plate.displacement());
+        add(facts, "loadedHours", plate.loadedHours());
         return facts;
     }
 

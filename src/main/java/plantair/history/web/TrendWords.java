@@ -1,8 +1,12 @@
 package plantair.history.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import plantair.history.web.TrendView.Note;
@@ -11,6 +15,7 @@ import plantair.testrecord.MachineHistory;
 import plantair.testrecord.ResultLine;
 import plantair.trend.Limits;
 import plantair.trend.OutputTrend;
+import plantair.trend.SharedError.Cause;
 import plantair.trend.SourceChange;
 import plantair.trend.Standing;
 import plantair.trend.TrendCode;
@@ -21,6 +26,8 @@ import plantair.web.Status.Kind;
 /** Puts a trend into words: never sharper than its uncertainty, and always with the decline that is ruled out. */
 @Component
 final class TrendWords {
+
+    private static final double LEAST_SHIFT = 0.0005;
 
     private final HistoryWords words;
     private final PageWords page;
@@ -78,10 +85,10 @@ final class TrendWords {
                 .orElseGet(() -> page.say(key));
     }
 
+    /** One decimal, two where the uncertainty is that small: a rate of wear with more digits says nothing more. */
     private static String sharp(double percent, YearlyChange year) {
-        return year.standardUncertainty() > 0
-                ? Rounded.toUncertainty(percent, year.standardUncertainty())
-                : PageWords.percent(percent);
+        int places = year.standardUncertainty() > 0 ? Rounded.placesFor(year.standardUncertainty()) - 1 : 1;
+        return Rounded.places(percent, Math.max(1, Math.min(2, places)));
     }
 
     private List<Note> notes(MachineHistory history) {
@@ -95,7 +102,9 @@ final class TrendWords {
         if (trend.neighboursAlike()) {
             notes.add(note(TrendNote.NEIGHBOURS_ALIKE));
         }
-        trend.sourceChanges().forEach(change -> notes.add(source(change)));
+        Stream.of(Cause.values())
+                .flatMap(cause -> source(cause, trend).stream())
+                .forEach(notes::add);
         List<ResultLine> away =
                 history.tests().stream().filter(history::isOtherPressure).toList();
         if (!away.isEmpty()) {
@@ -105,19 +114,33 @@ final class TrendWords {
     }
 
     private Optional<Note> ranks(MachineHistory history) {
-        OutputTrend trend = history.trend();
-        List<ResultLine> carriers = history.tests().stream()
-                .filter(test -> trend.carriedBy().contains(test.testId()))
-                .toList();
-        return trend.ranks()
-                .map(ranks -> ranks.agrees() ? note(TrendNote.RANKS_AGREE) : note(TrendNote.RANKS_DISAGREE, carriers));
+        return history.trend()
+                .ranks()
+                .map(ranks -> ranks.agrees()
+                        ? note(TrendNote.RANKS_AGREE)
+                        : note(TrendNote.RANKS_DISAGREE, carriers(history)));
     }
 
-    private Note source(SourceChange change) {
-        return note(
-                TrendNote.valueOf("SOURCE_" + change.cause()),
-                change.since().toString(),
-                PageWords.percent(100 * change.relativeU()));
+    private static List<ResultLine> carriers(MachineHistory history) {
+        Set<Long> carriers = Set.copyOf(history.trend().carriedBy());
+        return history.tests().stream()
+                .filter(test -> carriers.contains(test.testId()))
+                .toList();
+    }
+
+    /** One note for all changes of one kind; a shift that rounds to nothing is left out. */
+    private Optional<Note> source(Cause cause, OutputTrend trend) {
+        List<SourceChange> changes = trend.sourceChanges().stream()
+                .filter(change -> change.cause() == cause && change.relativeU() >= LEAST_SHIFT)
+                .toList();
+        return changes.stream()
+                .max(Comparator.comparingDouble(SourceChange::relativeU))
+                .map(largest -> note(
+                        TrendNote.valueOf("SOURCE_" + cause),
+                        changes.stream()
+                                .map(change -> change.since().toString())
+                                .collect(Collectors.joining(", ")),
+                        PageWords.percent(100 * largest.relativeU())));
     }
 
     private Note note(TrendNote code, @Nullable Object... args) {

@@ -91,7 +91,7 @@ record ChangeView(
             case TEST -> "/tests/" + id;
             case EVENT -> "/compressors/" + id + "/events";
             case BASELINE -> "/compressors/" + id;
-            case LIMITS -> "/";
+            case LIMITS -> "/sites/" + id + "/limits";
             case ACCOUNT -> "/accounts/" + id + "/edit";
         };
     }

@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import plantair.quantity.FixedUnit;
 import plantair.register.Register;
 import plantair.register.Submission;
 import plantair.site.Site;
@@ -49,6 +50,7 @@ final class SiteController {
     void units(Model model) {
         model.addAttribute("lengths", UnitChoices.elevation());
         model.addAttribute("barometers", UnitChoices.barometer());
+        model.addAttribute("tariffs", UnitChoices.only(FixedUnit.PER_KILOWATT_HOUR));
     }
 
     @GetMapping("/sites")

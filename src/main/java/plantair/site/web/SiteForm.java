@@ -1,9 +1,11 @@
 package plantair.site.web;
 
+import java.util.Objects;
 import java.util.Optional;
 import plantair.pumpup.Station;
 import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Entered;
+import plantair.quantity.FixedUnit;
 import plantair.quantity.Length;
 import plantair.quantity.LengthUnit;
 import plantair.quantity.PressureUnit;
@@ -27,6 +29,8 @@ final class SiteForm {
     private String zone = "";
     private EnteredField elevation = new EnteredField();
     private EnteredField barometer = new EnteredField();
+    private String currency = "";
+    private EnteredField tariff = new EnteredField();
     private String note = "";
     private String confirmed = "";
     private EditForm edit = new EditForm();
@@ -36,6 +40,7 @@ final class SiteForm {
         form.zone = Zones.DEFAULT;
         form.elevation = EnteredField.blank(units.elevation());
         form.barometer = EnteredField.blank(barometerUnit(units));
+        form.tariff = EnteredField.blank(FixedUnit.PER_KILOWATT_HOUR);
         form.edit = new EditForm();
         return form;
     }
@@ -47,6 +52,8 @@ final class SiteForm {
         form.zone = facts.zone();
         form.elevation = EnteredField.of(facts.elevation(), units.elevation());
         form.barometer = EnteredField.of(facts.barometer(), barometerUnit(units));
+        form.currency = Objects.requireNonNullElse(facts.currency(), "");
+        form.tariff = EnteredField.of(facts.tariff(), FixedUnit.PER_KILOWATT_HOUR);
         form.note = facts.note();
         form.edit = EditForm.of(site);
         return form;
@@ -67,6 +74,9 @@ final class SiteForm {
         Optional<Entered> pressure = checks.optional("barometer", barometer, PressureUnit.class)
                 .filter(typed ->
                         isWithin(sent, "barometer", typed.value() > 0 ? kilopascals(typed) : 0, LEAST_KPA, MOST_KPA));
+        var money = new Money(currency, tariff);
+        var readCurrency = money.readCurrency(sent);
+        var readTariff = money.readTariff(sent);
         if (elevation.isBlank() && barometer.isBlank()) {
             sent.reject("elevation.number", "site.station.missing");
         }
@@ -77,7 +87,13 @@ final class SiteForm {
             return Optional.empty();
         }
         return Optional.of(new SiteFacts(
-                readName.get(), readZone.get(), height.orElse(null), pressure.orElse(null), readNote.orElse("")));
+                readName.get(),
+                readZone.get(),
+                height.orElse(null),
+                pressure.orElse(null),
+                readCurrency.orElse(null),
+                readTariff.orElse(null),
+                readNote.orElse("")));
     }
 
     private Optional<String> readZone(Submission sent) {
@@ -132,6 +148,18 @@ final class SiteForm {
 
     public EnteredField getBarometer() {
         return barometer;
+    }
+
+    public String getCurrency() {
+        return currency;
+    }
+
+    public void setCurrency(String currency) {
+        this.currency = currency;
+    }
+
+    public EnteredField getTariff() {
+        return tariff;
     }
 
     public String getNote() {

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Controller;
@@ -16,6 +17,7 @@ import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.StoredResult;
 import plantair.testrecord.StoredResults;
+import plantair.testrecord.TestPagePart;
 import plantair.web.NoSuchRecord;
 import plantair.web.Paging;
 import plantair.web.UnitSet;
@@ -29,11 +31,13 @@ class TestController {
     private final PumpUpTests tests;
     private final StoredResults results;
     private final TestViews views;
+    private final ObjectProvider<TestPagePart> parts;
 
-    TestController(PumpUpTests tests, StoredResults results, TestViews views) {
+    TestController(PumpUpTests tests, StoredResults results, TestViews views, ObjectProvider<TestPagePart> parts) {
         this.tests = tests;
         this.results = results;
         this.views = views;
+        this.parts = parts;
     }
 
     @GetMapping("/tests")
@@ -68,6 +72,7 @@ class TestController {
     public String show(@PathVariable long id, UnitSet units, Locale locale, Model model) {
         PumpUpTest test = tests.findById(id).orElseThrow(() -> new NoSuchRecord("test " + id));
         model.addAttribute("test", views.view(test, units, locale));
+        parts.orderedStream().forEach(part -> model.addAttribute(part.attribute(), part.of(test)));
         return "tests/show";
     }
 }

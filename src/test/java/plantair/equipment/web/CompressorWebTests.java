@@ -24,6 +24,7 @@ abstract class CompressorWebTests {
             .with("control", "LOAD_UNLOAD")
             .with("motor.power", "30", "[HP]")
             .with("motor.frequency", "60", "Hz")
+            .with("loadedHours", "6000", "h")
             .with("ratings[0].pressure", "100", "[psi]")
             .with("ratings[0].flow", "125.0", "[cft_i]/min")
             .with("ratings[0].basis", "STANDARD_14_5PSIA_68F_DRY")
@@ -73,6 +74,17 @@ abstract class CompressorWebTests {
                 .contains("rating: 125.0 cfm at 100 psi gauge, standard: 14.5 psia, 68 °F, dry");
     }
 
+    @ParameterizedTest
+    @CsvSource({"0", "5210.5", "8784"})
+    void keepsTheLoadedHoursAsTyped(String hours) {
+        SCREW.with("loadedHours.number", hours).post(site);
+
+        assertThat(SentForm.get(site, "/compressors/1/edit").typed("loadedHours.number"))
+                .isEqualTo(hours);
+        assertThat(SentForm.get(site, "/compressors/1").text()).contains("Loaded hours a year " + hours + " h");
+        assertThat(SentForm.get(site, "/changes").text()).contains("loaded hours a year: " + hours + " h");
+    }
+
     @Test
     void offersOneMoreRatingPointAndLosesNothing() {
         SCREW.post(site);
@@ -100,6 +112,10 @@ abstract class CompressorWebTests {
             drive                  | WIND   | drive             | not in the list
             motor.phases           | 2      | motor.phases      | not in the list
             motor.power.number     | 0      | motor.power       | more than zero
+            loadedHours.number     | 8784.5 | loadedHours       | 8784 hours at most
+            loadedHours.number     | -1     | loadedHours       | 8784 hours at most
+            loadedHours.number     | 1,000  | loadedHours       | has a comma
+            loadedHours.unit       | s      | loadedHours       | not a unit of this reading
             motor.frequency.unit   | A      | motor.frequency   | not a unit of this reading
             ratings[0].flow.number | -3     | ratings0.flow     | more than zero
             ratings[1].flow.number | 90     | ratings1.pressure | Type the number

@@ -21,7 +21,8 @@ abstract class SiteWebTests {
             .with("name", "North mill")
             .with("zone", "America/Denver")
             .with("elevation", "5280", "[ft_i]")
-            .with("barometer", "", "[in_i'Hg]");
+            .with("barometer", "", "[in_i'Hg]")
+            .with("tariff", "", "/(kW.h)");
 
     private static final SentForm CHANGE = NORTH.at("/sites/1")
             .with("elevation", "5290.0", "[ft_i]")
@@ -61,6 +62,11 @@ abstract class SiteWebTests {
             elevation.unit   | furlong   | elevation | not a unit of this reading
             barometer.number | 760       | barometer | from 50 kPa to 110 kPa
             barometer.number | -29.9     | barometer | from 50 kPa to 110 kPa
+            tariff.number    | -0.12     | tariff    | more than zero
+            tariff.number    | 0,12      | tariff    | has a comma
+            tariff.number    | 0.12      | currency  | say in which currency
+            currency         | Dollar    | currency  | no code of a currency
+            currency         | XTS       | currency  | no code of a currency
             zone             | Mars/Base | zone      | not a time zone
             name             | ``        | name      | Type something""")
     void keepsWhatWasTypedAndSavesNothing(String field, String typed, String beside, String message) {
@@ -74,6 +80,28 @@ abstract class SiteWebTests {
         }
         assertThat(SentForm.get(site, "/sites").text()).contains("No site yet");
         assertThat(SentForm.get(site, "/changes").text()).contains("Nothing has been entered yet");
+    }
+
+    @Test
+    void keepsThePriceOfElectricityAsTyped() {
+        NORTH.post(site);
+
+        var answer = CHANGE.with("elevation.number", "5280")
+                .with("currency", " usd ")
+                .with("tariff", "0.120", "/(kW.h)")
+                .post(site);
+
+        assertThat(answer.redirect()).isEqualTo("/sites/1");
+        assertThat(SentForm.get(site, "/sites/1").text()).contains("Tariff 0.120 USD a kilowatt hour");
+        var form = SentForm.get(site, "/sites/1/edit");
+        assertThat(form.typed("currency")).isEqualTo("USD");
+        assertThat(form.typed("tariff.number")).isEqualTo("0.120");
+        assertThat(SentForm.get(site, "/changes")
+                        .page()
+                        .select("tbody tr")
+                        .first()
+                        .text())
+                .contains("currency: USD tariff: 0.120 per kWh");
     }
 
     /** Station pressure at 5280 ft: 12.1 psia, which is 24.6 inHg (U.S. Standard Atmosphere 1976, from memory). */
@@ -163,7 +191,9 @@ abstract class SiteWebTests {
         assertThat(form.typed("zone")).isEqualTo("America/Denver");
         assertThat(form.typed("elevation.number")).isEqualTo("5280");
         assertThat(form.typed("edit.version")).isEqualTo("0");
+        assertThat(form.page().title()).startsWith("Change site North mill");
         assertThat(SentForm.get(site, "/sites/new").typed("zone")).isEqualTo("UTC");
+        assertThat(SentForm.get(site, "/sites/new").page().title()).startsWith("Register a site");
     }
 
     @ParameterizedTest

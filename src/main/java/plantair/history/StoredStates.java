@@ -1,0 +1,49 @@
+package plantair.history;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.Modifying;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+import plantair.trend.Standing;
+
+/** The projection of what the overview says of the machines. */
+interface StoredStates extends Repository<MachineState, Long> {
+
+    MachineState save(MachineState state);
+
+    Optional<MachineState> findById(long compressorId);
+
+    /** Machines of one site or of all (site 0), those in service first, then worst first; never tested ones after those. */
+    @Query(
+            value = "select new plantair.history.MachineLine(c.id, c.plate.tag, s.facts.name, c.plate.kind,"
+                    + " c.plate.inService, m) from Compressor c join c.site s left join MachineState m on m.compressorId = c.id"
+                    + " where (:siteId = 0L or s.id = :siteId) and (:retired = true or c.plate.inService = true)"
+                    + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings"
+                    + " order by c.plate.inService desc, coalesce(m.rankNumber, 1000), coalesce(m.part, 1.0),"
+                    + " s.facts.name, c.plate.tag, c.id",
+            countQuery = "select count(*) from Compressor c left join MachineState m"
+                    + " on m.compressorId = c.id where (:siteId = 0L or c.site.id = :siteId)"
+                    + " and (:retired = true or c.plate.inService = true)"
+                    + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings")
+    Page<MachineLine> worstFirst(long siteId, boolean retired, Collection<Standing> standings, Pageable page);
+
+    @Query("select c.id from Compressor c where c.site.id = :siteId order by c.id")
+    List<Long> compressorsOf(long siteId);
+
+    /** Compressors with a current test and no state. */
+    @Query(
+            "select distinct r.compressorId from StoredResult r where r.currentRecord = true"
+                    + " and not exists (select 1 from MachineState m where m.compressorId = r.compressorId) order by r.compressorId")
+    List<Long> missing();
+
+    @Query("select distinct r.compressorId from StoredResult r where r.currentRecord = true order by r.compressorId")
+    List<Long> tested();
+
+    @Modifying
+    @Query("delete from MachineState")
+    int deleteAll();
+}

@@ -1,0 +1,11 @@
+package plantair.testrecord;
+
+/** What another module has to say on the page of a test. */
+public interface TestPagePart {
+
+    /** Name under which the page finds it. */
+    String attribute();
+
+    /** What is said of a test, ready for the page. */
+    Object of(PumpUpTest test);
+}
