@@ -2,53 +2,26 @@ package plantair;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.net.URI;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plantair.testing.AppProcess;
+import plantair.testing.Client;
 
-/** A save that was acknowledged is there after the process was killed (SIGKILL) a moment later; a real process, H2. */
+/** A save that was acknowledged is there after the process was killed (SIGKILL) a moment later; a real process, H2. The session too: nobody signs in again. */
 final class KilledProcessTests {
 
     private static final int ROUNDS = 3;
 
-    private final HttpClient http = HttpClient.newHttpClient();
-
-    private HttpResponse<String> post(AppProcess app, String path, Map<String, String> form)
-            throws IOException, InterruptedException {
-        String body = form.entrySet().stream()
-                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
-                .collect(Collectors.joining("&"));
-        return http.send(
-                HttpRequest.newBuilder(URI.create(app.baseUrl() + path))
-                        .header("Content-Type", "application/x-www-form-urlencoded")
-                        .POST(BodyPublishers.ofString(body))
-                        .build(),
-                BodyHandlers.ofString());
-    }
-
-    private String get(AppProcess app, String path) throws IOException, InterruptedException {
-        HttpResponse<String> response = http.send(
-                HttpRequest.newBuilder(URI.create(app.baseUrl() + path)).build(), BodyHandlers.ofString());
+    private static String get(Client ann, String path) {
+        HttpResponse<String> response = ann.get(path);
         assertThat(response.statusCode()).as(path).isEqualTo(200);
         return response.body();
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     private static Map<String, String> test(String note) {
@@ -76,44 +49,44 @@ final class KilledProcessTests {
     }
 
     @Test
-    void losesNothingThatWasAcknowledged(@TempDir Path directory) throws IOException, InterruptedException {
+    void losesNothingThatWasAcknowledged(@TempDir Path directory) {
         try (AppProcess app = AppProcess.onH2File(directory)) {
-            register(app);
+            Client ann = Client.first(app);
+            register(ann);
             for (int round = 1; round <= ROUNDS; round++) {
                 String note = "saved just before kill " + round;
-                HttpResponse<String> saved = post(app, "/compressors/1/tests", test(note));
+                HttpResponse<String> saved = ann.post("/compressors/1/tests", test(note));
                 assertThat(saved.statusCode()).as(saved.body()).isEqualTo(302);
 
                 app.killHard();
                 app.restart();
+                ann.moveTo(app.baseUrl());
 
                 assertThat(URI.create(saved.headers().firstValue("Location").orElseThrow())
                                 .getPath())
                         .as("numbers without a gap")
                         .isEqualTo("/tests/" + round);
-                assertThat(get(app, "/tests/" + round)).contains(note, "Free air delivered");
+                assertThat(get(ann, "/tests/" + round)).contains(note, "Free air delivered");
             }
-            assertThat(get(app, "/compressors/1")).contains("C-1");
+            assertThat(get(ann, "/compressors/1")).contains("C-1");
         }
     }
 
-    private void register(AppProcess app) throws IOException, InterruptedException {
+    private static void register(Client ann) {
         Map<String, String> site = Map.of(
                 "name", "North works",
                 "zone", "America/Chicago",
                 "elevation.number", "600",
-                "elevation.unit", "[ft_i]",
-                "edit.who", "Ann");
-        assertThat(post(app, "/sites", site).statusCode()).isEqualTo(302);
+                "elevation.unit", "[ft_i]");
+        assertThat(ann.post("/sites", site).statusCode()).isEqualTo(302);
         Map<String, String> compressor = Map.of(
                 "site", "1",
                 "tag", "C-1",
                 "kind", "PISTON",
                 "stages", "2",
                 "drive", "BELT",
-                "control", "START_STOP",
-                "edit.who", "Ann");
-        assertThat(post(app, "/compressors", compressor).statusCode()).isEqualTo(302);
+                "control", "START_STOP");
+        assertThat(ann.post("/compressors", compressor).statusCode()).isEqualTo(302);
         Map<String, String> receiver = Map.of(
                 "site", "1",
                 "tag", "R-1",
@@ -123,8 +96,7 @@ final class KilledProcessTests {
                 "mawp.number", "200",
                 "mawp.unit", "[psi]",
                 "reliefSet.number", "190",
-                "reliefSet.unit", "[psi]",
-                "edit.who", "Ann");
-        assertThat(post(app, "/receivers", receiver).statusCode()).isEqualTo(302);
+                "reliefSet.unit", "[psi]");
+        assertThat(ann.post("/receivers", receiver).statusCode()).isEqualTo(302);
     }
 }

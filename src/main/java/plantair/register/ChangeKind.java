@@ -2,6 +2,7 @@ package plantair.register;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** What was changed, and the tables that hold it. */
 public enum ChangeKind {
@@ -33,7 +34,9 @@ public enum ChangeKind {
     /** Below which parts of the baseline a plant acts. */
     LIMITS("plant_limits"),
     /** The review of a test by a second person. */
-    REVIEW("test_review");
+    REVIEW("test_review"),
+    /** An account; not its password and not what it was last used for. */
+    ACCOUNT("account");
 
     private final String table;
     private final List<Part> parts;
@@ -64,6 +67,11 @@ public enum ChangeKind {
     /** The column with the id of the record; the limits of a plant have that of its site. */
     String key() {
         return this == LIMITS ? "site_id" : "id";
+    }
+
+    /** Columns that are no part of the record: of an account, what changes without a line. */
+    Set<String> omitted() {
+        return this == ACCOUNT ? Set.of("password_hash", "must_change_password", "epoch", "version") : Set.of();
     }
 
     List<Part> parts() {

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +44,7 @@ public class RecordTexts {
         jdbc.query(
                 "select * from " + kind.table() + " where " + kind.key() + " between ? and ?",
                 row -> {
-                    texts.put(row.getLong(kind.key()), new StringBuilder(columns(row)));
+                    texts.put(row.getLong(kind.key()), new StringBuilder(columns(row, kind.omitted())));
                 },
                 first,
                 last);
@@ -54,7 +55,7 @@ public class RecordTexts {
                     row -> {
                         StringBuilder text = texts.get(row.getLong(part.owner()));
                         if (text != null) {
-                            text.append('\t').append(part.table()).append('\t').append(columns(row));
+                            text.append('\t').append(part.table()).append('\t').append(columns(row, Set.of()));
                         }
                     },
                     first,
@@ -82,13 +83,14 @@ public class RecordTexts {
                 .sum();
     }
 
-    private static String columns(ResultSet row) throws SQLException {
+    private static String columns(ResultSet row, Set<String> omitted) throws SQLException {
         ResultSetMetaData meta = row.getMetaData();
         Map<String, String> values = new TreeMap<>();
         for (int column = 1; column <= meta.getColumnCount(); column++) {
             String value = value(row, column, meta.getColumnType(column));
-            if (value != null) {
-                values.put(meta.getColumnName(column).toLowerCase(Locale.ROOT), value);
+            String name = meta.getColumnName(column).toLowerCase(Locale.ROOT);
+            if (value != null && !omitted.contains(name)) {
+                values.put(name, value);
             }
         }
         StringBuilder text = new StringBuilder();

@@ -1,6 +1,5 @@
 package plantair.register;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,19 +12,19 @@ import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import plantair.web.FieldChecks;
 import plantair.web.Flash;
-import plantair.web.PersonCookie;
+import plantair.web.Person;
 import plantair.web.Warnings;
 
 /** A register's form as it was sent in: what is wrong or odd with it, who signs it, and the answer to it. */
 public final class Submission {
 
-    private static final int LONGEST_NAME = 120;
     private static final int LONGEST_REASON = 1000;
     private static final String NEW = "registered";
 
     private final EditForm edit;
     private final String confirmed;
     private final Errors errors;
+    private final Person person;
     private final FieldChecks checks;
     private final Warnings warnings = new Warnings();
     private boolean change;
@@ -37,16 +36,23 @@ public final class Submission {
      * @param edit its part for the register
      * @param confirmed what the tick under its warnings sent
      * @param errors its errors
+     * @param person who sent it
      */
-    public Submission(EditForm edit, String confirmed, Errors errors) {
+    public Submission(EditForm edit, String confirmed, Errors errors, Person person) {
         this.edit = edit;
         this.confirmed = confirmed;
         this.errors = errors;
+        this.person = person;
         this.checks = new FieldChecks(errors);
     }
 
     public FieldChecks checks() {
         return checks;
+    }
+
+    /** What is wrong so far. */
+    public Errors errors() {
+        return errors;
     }
 
     public Warnings warnings() {
@@ -82,13 +88,12 @@ public final class Submission {
      * @return what was saved; empty when nothing was
      */
     public <E> Optional<E> save(String namePath, Function<Signature, E> saving) {
-        var by = checks.text("edit.who", edit.getWho(), LONGEST_NAME, true);
         var reason = checks.text("edit.reason", edit.getReason(), LONGEST_REASON, change);
         if (errors.hasErrors() || !warnings.confirmedBy(confirmed)) {
             return Optional.empty();
         }
         try {
-            return Optional.of(saving.apply(new Signature(by.orElseThrow(), reason.orElse(NEW))));
+            return Optional.of(saving.apply(new Signature(person.name(), reason.orElse(NEW))));
         } catch (DataIntegrityViolationException failure) {
             if (!isTaken(failure)) {
                 throw failure;
@@ -112,8 +117,7 @@ public final class Submission {
     }
 
     /** Off to the page of what was saved. */
-    public ModelAndView accepted(String address, RedirectAttributes redirect, HttpServletResponse response) {
-        PersonCookie.remember(response, edit.getWho());
+    public ModelAndView accepted(String address, RedirectAttributes redirect) {
         Flash.say(redirect, "register.saved");
         return new ModelAndView("redirect:" + address);
     }

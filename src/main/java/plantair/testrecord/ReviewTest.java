@@ -38,7 +38,7 @@ public class ReviewTest {
         RECORDER
     }
 
-    /** Why a person may not review a test: one's own work is not reviewed. Names differ by more than capitals and blanks. */
+    /** Why a person may not review a test: one's own work is not reviewed. Names differ by more than capitals and blanks; a user name in brackets is no part of them. */
     public static Optional<Refusal> refusal(PumpUpTest test, String by) {
         if (isSame(test.tester(), by)) {
             return Optional.of(Refusal.TESTER);
@@ -51,7 +51,7 @@ public class ReviewTest {
     }
 
     private static String plain(String name) {
-        return name.strip().replaceAll("\\s+", " ");
+        return name.strip().replaceAll("\\s+", " ").replaceAll(" \\([^()]*\\)$", "");
     }
 
     /**

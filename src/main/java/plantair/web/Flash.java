@@ -1,5 +1,6 @@
 package plantair.web;
 
+import java.io.Serializable;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
@@ -12,7 +13,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
  * @param next where the message leads; null when nowhere
  */
 public record Flash(
-        String code, List<Object> args, @Nullable Link next) {
+        String code, List<Object> args, @Nullable Link next) implements Serializable {
 
     /**
      * What to do next.
@@ -20,7 +21,7 @@ public record Flash(
      * @param href address within this site
      * @param code message key of its text
      */
-    public record Link(String href, String code) {}
+    public record Link(String href, String code) implements Serializable {}
 
     /** Shows the message on the next page. */
     public static void say(RedirectAttributes redirect, String code, Object... args) {

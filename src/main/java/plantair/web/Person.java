@@ -1,8 +1,15 @@
 package plantair.web;
 
 /**
- * Who is at the screen, as far as this browser remembers. No proof of identity. A controller takes it as a parameter.
+ * Who is signed in. A controller takes it as a parameter.
  *
- * @param name the name typed last as "who"; empty when none is remembered
+ * @param displayName how the person is called
+ * @param username what the person types to sign in
  */
-public record Person(String name) {}
+public record Person(String displayName, String username) {
+
+    /** As it stands under a record: {@code Ann Lee (ann)}. */
+    public String name() {
+        return displayName + " (" + username + ")";
+    }
+}

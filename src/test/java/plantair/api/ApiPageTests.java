@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import plantair.testing.OnH2;
+import plantair.testing.People;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -51,8 +52,10 @@ final class ApiPageTests {
     void givesACommandThatWorks(@TempDir Path folder) throws Exception {
         assumeThat(Files.isExecutable(Path.of("/usr/bin/curl"))).as("curl").isTrue();
         Files.writeString(folder.resolve("readings.json"), blocks.get(0));
-        String command =
-                blocks.get(1).strip().replace("curl ", "curl -s ").replace("localhost:8080", "localhost:" + port);
+        String command = blocks.get(1)
+                .strip()
+                .replace("curl --user ann ", "curl -s --user 'ann:" + People.PASSWORD + "' ")
+                .replace("localhost:8080", "localhost:" + port);
 
         Process process = new ProcessBuilder("sh", "-c", command)
                 .directory(folder.toFile())

@@ -8,15 +8,20 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
+import plantair.testing.People;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Another program that asks over the wire. */
+/** Another program that asks over the wire, with Ann's name and password. */
 record Caller(int port) {
 
     private static final HttpClient HTTP = HttpClient.newHttpClient();
+
+    private static final String BASIC = Base64.getEncoder()
+            .encodeToString((People.ANN.username() + ":" + People.PASSWORD).getBytes(StandardCharsets.UTF_8));
 
     static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -85,6 +90,7 @@ record Caller(int port) {
     }
 
     HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
+                .header("Authorization", "Basic " + BASIC);
     }
 }

@@ -31,7 +31,7 @@ abstract class SubmissionTests {
     /** The form of a test. */
     public static final class NameForm {
 
-        private final EditForm edit = EditForm.by(new Person("Ann"));
+        private final EditForm edit = new EditForm();
 
         public String getName() {
             return "North";
@@ -44,7 +44,7 @@ abstract class SubmissionTests {
 
     private final NameForm form = new NameForm();
     private final BeanPropertyBindingResult errors = new BeanPropertyBindingResult(form, "form");
-    private final Submission sent = new Submission(form.getEdit(), "", errors);
+    private final Submission sent = new Submission(form.getEdit(), "", errors, new Person("Ann", "ann"));
 
     @BeforeEach
     void startEmpty() {

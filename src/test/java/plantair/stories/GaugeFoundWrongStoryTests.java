@@ -27,9 +27,8 @@ abstract class GaugeFoundWrongStoryTests extends Story {
             .with("points[0].error", "0", "[psi]")
             .with("points[1].reading", "175", "[psi]")
             .with("points[1].error", "4", "[psi]");
-    private static final SentForm SIGNATURE = SentForm.to("/calibrations/2/impact")
-            .with("by", "Bao Nguyen")
-            .with("note", "The belt was left on for a year because of these.");
+    private static final SentForm SIGNATURE =
+            SentForm.to("/calibrations/2/impact").with("note", "The belt was left on for a year because of these.");
 
     private static final SentForm THERMOMETER = SentForm.to("/instruments")
             .with("kind", "THERMOMETER")
@@ -37,8 +36,7 @@ abstract class GaugeFoundWrongStoryTests extends Story {
             .with("span", "", "[degF]")
             .with("accuracy", "1.5", "[degF]")
             .with("division", "", "[degF]")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     @BeforeEach
     void gaugeInUse() {
@@ -111,14 +109,13 @@ abstract class GaugeFoundWrongStoryTests extends Story {
     }
 
     @Test
-    void wantsANoteAndANameUnderARestatement() {
+    void wantsANoteUnderARestatement() {
         register(AS_FOUND);
 
         var answer = SIGNATURE.with("note", " ").post(site);
 
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.error("note")).contains("what follows from it");
-        assertThat(answer.typed("by")).isEqualTo("Bao Nguyen");
         assertThat(TestPage.of(site, "/tests/2").text()).doesNotContain("Restated");
     }
 
@@ -143,7 +140,7 @@ abstract class GaugeFoundWrongStoryTests extends Story {
         }
         assertThat(TestPage.of(site, "/tests/1").figure(TestPage.HAND)).isCloseTo(33.54, within(0.01));
         assertThat(SentForm.get(site, "/calibrations/2/impact").text())
-                .contains("Restated by Bao Nguyen", "left on for a year");
+                .contains("Restated by Ann (ann)", "left on for a year");
     }
 
     /** As recorded all four tests are alike; restated the last three are 36/40 of the first, and a bit more is no matter. */
@@ -168,10 +165,10 @@ abstract class GaugeFoundWrongStoryTests extends Story {
 
     @Test
     void signsOnce() {
-        register(AS_FOUND, SIGNATURE, SIGNATURE.with("by", "Somebody else"));
+        register(AS_FOUND, SIGNATURE, SIGNATURE.with("note", "Somebody else"));
 
         assertThat(SentForm.get(site, "/calibrations/2/impact").text())
-                .contains("Restated by Bao Nguyen")
+                .contains("Restated by Ann (ann)")
                 .doesNotContain("Somebody else");
     }
 

@@ -1,15 +1,22 @@
 package plantair.testing;
 
 import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.FormData;
 import com.microsoft.playwright.options.ReducedMotion;
+import com.microsoft.playwright.options.RequestOptions;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** One running Chromium for all tests; each {@link Visit} has its own cookies. */
+/** One running Chromium for all tests; each {@link Visit} has its own cookies, and is signed in. */
 public final class Browser implements AutoCloseable {
+
+    private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
     private final Playwright playwright;
     private final com.microsoft.playwright.Browser chromium;
@@ -38,6 +45,11 @@ public final class Browser implements AutoCloseable {
                                         "--disable-sync"))));
     }
 
+    /** Somebody who has not signed in, at a desk screen. */
+    public Visit stranger(String baseUrl) {
+        return new Visit(context(baseUrl, 1280, 900, false, true));
+    }
+
     /** A phone held upright, with touch: 390 by 844. */
     public Visit phone(String baseUrl) {
         return visit(baseUrl, 390, 844, true, true);
@@ -54,7 +66,25 @@ public final class Browser implements AutoCloseable {
     }
 
     private Visit visit(String baseUrl, int width, int height, boolean phone, boolean script) {
-        return new Visit(chromium.newContext(new NewContextOptions()
+        var context = context(baseUrl, width, height, phone, script);
+        signIn(context);
+        return new Visit(context);
+    }
+
+    /** As Ann, where the site asks for it at all. */
+    private static void signIn(BrowserContext context) {
+        Matcher token = TOKEN.matcher(context.request().get("/login").text());
+        if (token.find()) {
+            var typed = FormData.create()
+                    .set("username", People.ANN.username())
+                    .set("password", People.PASSWORD)
+                    .set("_csrf", token.group(1));
+            context.request().post("/login", RequestOptions.create().setForm(typed));
+        }
+    }
+
+    private BrowserContext context(String baseUrl, int width, int height, boolean phone, boolean script) {
+        return chromium.newContext(new NewContextOptions()
                 .setBaseURL(baseUrl)
                 .setViewportSize(width, height)
                 .setIsMobile(phone)
@@ -62,7 +92,7 @@ public final class Browser implements AutoCloseable {
                 .setJavaScriptEnabled(script)
                 .setLocale("en-US")
                 .setTimezoneId("UTC")
-                .setReducedMotion(ReducedMotion.REDUCE)));
+                .setReducedMotion(ReducedMotion.REDUCE));
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.List;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
+import plantair.account.SignedIn;
 
 /** The database of the running test; takes part in no transaction of the test. */
 @TestComponent
@@ -17,13 +18,22 @@ public class Database {
             where table_schema = current_schema and table_type = 'BASE TABLE' and table_name <> 'flyway_schema_history'
             order by table_name""";
 
+    private static final String LET_IN = """
+            insert into account
+                (id, username, display_name, role, enabled, password_hash, must_change_password, epoch, version)
+            values (?, ?, ?, ?, true, ?, false, 0, 0)""";
+
     private final JdbcTemplate jdbc;
 
     Database(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
+        letInPeople();
     }
 
-    /** Empties every table of the application, also those whose triggers forbid it, and restarts the identities. */
+    /**
+     * Empties every table of the application, also those whose triggers forbid it, and restarts the identities; then
+     * lets in the {@link People} again.
+     */
     public void wipe() {
         List<String> tables = tables();
         if (tables.isEmpty()) {
@@ -35,6 +45,23 @@ public class Database {
                     + "', true)");
         }
         jdbc.execute((ConnectionCallback<int[]>) connection -> runAll(connection, statements));
+        letInPeople();
+    }
+
+    /** Puts the accounts as they were and forgets all sign-ins; after each test that changed them. */
+    public void letInPeople() {
+        jdbc.update("delete from account_event");
+        jdbc.update("delete from account");
+        for (SignedIn person : People.ALL) {
+            jdbc.update(
+                    LET_IN,
+                    person.id(),
+                    person.username(),
+                    person.displayName(),
+                    person.role().name(),
+                    People.HASH);
+        }
+        jdbc.execute("alter table account alter column id restart with " + (People.ALL.size() + 1));
     }
 
     /** All tables of the application, in alphabetical order. */

@@ -18,9 +18,11 @@ import org.springframework.context.annotation.Import;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @Inherited
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "spring.datasource.url=" + OnH2.URL)
+@SpringBootTest(
+        webEnvironment = WebEnvironment.RANDOM_PORT,
+        properties = {"spring.datasource.url=" + OnH2.URL, People.QUICK_HASH})
 @AutoConfigureMockMvc
-@Import({FixedClock.class, Database.class})
+@Import({FixedClock.class, Database.class, People.class})
 public @interface OnH2 {
 
     /** The compatibility settings of the application's own file, in memory. */

@@ -14,7 +14,7 @@ import org.springframework.context.annotation.Import;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @Inherited
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT)
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = People.QUICK_HASH)
 @AutoConfigureMockMvc
-@Import({FixedClock.class, Database.class, PostgresConfiguration.class})
+@Import({FixedClock.class, Database.class, People.class, PostgresConfiguration.class})
 public @interface OnPostgres {}

@@ -10,8 +10,7 @@ public final class PlantForms {
             .with("name", "North works")
             .with("zone", "America/Chicago")
             .with("elevation", "600", "[ft_i]")
-            .with("barometer", "", "[in_i'Hg]")
-            .with("edit.who", "Ann");
+            .with("barometer", "", "[in_i'Hg]");
 
     /** A two-stage piston machine of site 1, rated 35 cfm of free air at 175 psi. */
     public static final SentForm COMPRESSOR = SentForm.to("/compressors")
@@ -24,8 +23,7 @@ public final class PlantForms {
             .with("ratings[0].pressure", "175", "[psi]")
             .with("ratings[0].flow", "35", "[cft_i]/min")
             .with("ratings[0].basis", "INTAKE")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     /** A receiver of site 1, 120 gallons. */
     public static final SentForm RECEIVER = SentForm.to("/receivers")
@@ -35,8 +33,7 @@ public final class PlantForms {
             .with("volumeKnownBy", "PLATE")
             .with("mawp", "200", "[psi]")
             .with("reliefSet", "200", "[psi]")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     /** Pipe of site 1, 2.1 gallons. */
     public static final SentForm PIPE = SentForm.to("/pipes")
@@ -45,8 +42,7 @@ public final class PlantForms {
             .with("length", "", "[ft_i]")
             .with("bore", "", "[in_i]")
             .with("volume", "2.1", "[gal_us]")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     /** A test gauge, 0.5 % of 200 psi. */
     public static final SentForm GAUGE = SentForm.to("/instruments")
@@ -57,8 +53,7 @@ public final class PlantForms {
             .with("gradePercent", "", "%")
             .with("division", "1", "[psi]")
             .with("intervalMonths", "12")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     private PlantForms() {}
 
@@ -69,8 +64,7 @@ public final class PlantForms {
                 .with("certificateNumber", number)
                 .with("doneOn", doneOn)
                 .with("laboratory", "Own bench")
-                .with("leftInOrder", "YES")
-                .with("edit.who", "Ann");
+                .with("leftInOrder", "YES");
     }
 
     /** Machine 1 on receiver 1 and pipe 1: 140 to 172 psi at 14.5 psia, dry air of 75 °F, 95 °F in the receiver. */

@@ -1,5 +1,7 @@
 package plantair.testing;
 
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
+
 import jakarta.servlet.http.Cookie;
 import java.io.UnsupportedEncodingException;
 import java.util.LinkedHashMap;
@@ -8,6 +10,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.account.SignedIn;
 
 /** A form as a browser sends it. Each {@code with} gives a new one, so that a test names only what matters to it. */
 public record SentForm(String address, Map<String, String> fields) {
@@ -31,15 +34,30 @@ public record SentForm(String address, Map<String, String> fields) {
         return with(field + ".number", number).with(field + ".unit", unit);
     }
 
+    /** Sends it as Ann. */
     public Answer post(MockMvcTester site) {
-        var request = site.post().uri(address);
+        return post(site, People.ANN);
+    }
+
+    /** Sends it as somebody else. */
+    public Answer post(MockMvcTester site, SignedIn who) {
+        var request = site.post().uri(address).with(authentication(People.proof(who)));
         for (var field : fields.entrySet()) {
             request = request.param(field.getKey(), field.getValue());
         }
         return new Answer(request.exchange().getResponse());
     }
 
-    /** A page asked for. */
+    /** A page that somebody asks for. */
+    public static Answer get(MockMvcTester site, String address, SignedIn who) {
+        return new Answer(site.get()
+                .uri(address)
+                .with(authentication(People.proof(who)))
+                .exchange()
+                .getResponse());
+    }
+
+    /** A page that Ann asks for. */
     public static Answer get(MockMvcTester site, String address, Cookie... cookies) {
         var request = site.get().uri(address);
         return new Answer((cookies.length == 0 ? request : request.cookie(cookies))

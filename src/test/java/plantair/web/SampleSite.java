@@ -7,6 +7,11 @@ import org.springframework.boot.data.jpa.autoconfigure.DataJpaRepositoriesAutoCo
 import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
 import org.springframework.boot.hibernate.autoconfigure.HibernateJpaAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.SecurityAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.actuate.web.servlet.ManagementWebSecurityAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.web.servlet.ServletWebSecurityAutoConfiguration;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.http.HttpStatus;
@@ -31,7 +36,12 @@ import plantair.quantity.PressureUnit;
             DataSourceAutoConfiguration.class,
             HibernateJpaAutoConfiguration.class,
             DataJpaRepositoriesAutoConfiguration.class,
-            FlywayAutoConfiguration.class
+            FlywayAutoConfiguration.class,
+            SecurityAutoConfiguration.class,
+            UserDetailsServiceAutoConfiguration.class,
+            ServletWebSecurityAutoConfiguration.class,
+            SecurityFilterAutoConfiguration.class,
+            ManagementWebSecurityAutoConfiguration.class
         })
 @ComponentScan("plantair.web")
 public class SampleSite {
@@ -83,7 +93,6 @@ public class SampleSite {
                 response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
                 return show(model);
             }
-            PersonCookie.remember(response, form.getName());
             Flash.say(redirect, "whole.range", "1", "2", "3");
             return "redirect:/sample/list";
         }
@@ -121,12 +130,6 @@ public class SampleSite {
                 throw new StaleRecord("test " + id);
             }
             throw new IllegalStateException("secret " + what);
-        }
-
-        @GetMapping("/sample/who")
-        @ResponseBody
-        String who(Person person) {
-            return "[" + person.name() + "]";
         }
 
         @PostMapping("/sample/upload")

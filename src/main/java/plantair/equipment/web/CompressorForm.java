@@ -16,7 +16,6 @@ import plantair.quantity.PowerUnit;
 import plantair.register.EditForm;
 import plantair.register.Submission;
 import plantair.web.EnteredField;
-import plantair.web.Person;
 import plantair.web.UnitSet;
 
 /** What a person types about a compressor. */
@@ -41,7 +40,7 @@ final class CompressorForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static CompressorForm blank(String site, UnitSet units, Person person) {
+    static CompressorForm blank(String site, UnitSet units) {
         var form = new CompressorForm();
         form.site = site;
         form.stages = "1";
@@ -51,11 +50,11 @@ final class CompressorForm {
         form.fill(units);
         form.loadedHours = EnteredField.blank(FixedUnit.HOUR);
         form.inService = "true";
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
-    static CompressorForm from(Compressor compressor, UnitSet units, Person person) {
+    static CompressorForm from(Compressor compressor, UnitSet units) {
         var facts = compressor.facts();
         var plate = facts.plate();
         var form = new CompressorForm();
@@ -72,7 +71,7 @@ final class CompressorForm {
         form.loadedHours = EnteredField.of(plate.loadedHours(), FixedUnit.HOUR);
         form.note = plate.note();
         form.inService = String.valueOf(plate.inService());
-        form.edit = EditForm.of(compressor, person);
+        form.edit = EditForm.of(compressor);
         return form;
     }
 

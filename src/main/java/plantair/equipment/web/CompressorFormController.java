@@ -1,6 +1,5 @@
 package plantair.equipment.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
@@ -69,8 +68,8 @@ final class CompressorFormController {
     }
 
     @GetMapping("/compressors/new")
-    ModelAndView blank(@RequestParam(defaultValue = "") String site, UnitSet units, Person person) {
-        return new ModelAndView(FORM, "form", CompressorForm.blank(site, units, person));
+    ModelAndView blank(@RequestParam(defaultValue = "") String site, UnitSet units) {
+        return new ModelAndView(FORM, "form", CompressorForm.blank(site, units));
     }
 
     @PostMapping("/compressors")
@@ -78,17 +77,15 @@ final class CompressorFormController {
             @ModelAttribute("form") CompressorForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+            Person person) {
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<Site> site = sites.read(sent, form.getSite());
         Optional<CompressorFacts> facts = form.read(sent);
         site.ifPresent(chosen -> checkTag(sent, facts, chosen.id(), 0));
         var saved = sent.save(
                 "tag",
                 by -> register.add(new Compressor(site.orElseThrow(), facts.orElseThrow()), by.reason(), by.by()));
-        return saved.isPresent()
-                ? sent.accepted("/compressors/" + saved.get().id(), redirect, response)
-                : sent.refused(FORM);
+        return saved.isPresent() ? sent.accepted("/compressors/" + saved.get().id(), redirect) : sent.refused(FORM);
     }
 
     /** The button for one more rating point: the form as typed, unchecked, with a row more. */
@@ -102,9 +99,9 @@ final class CompressorFormController {
     }
 
     @GetMapping("/compressors/{id}/edit")
-    ModelAndView edit(@PathVariable long id, UnitSet units, Person person) {
+    ModelAndView edit(@PathVariable long id, UnitSet units) {
         Compressor compressor = find(id);
-        return page(compressor, new ModelAndView(FORM, "form", CompressorForm.from(compressor, units, person)));
+        return page(compressor, new ModelAndView(FORM, "form", CompressorForm.from(compressor, units)));
     }
 
     @PostMapping("/compressors/{id}")
@@ -113,17 +110,15 @@ final class CompressorFormController {
             @ModelAttribute("form") CompressorForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         Compressor compressor = find(id);
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<CompressorFacts> facts = form.read(sent);
         checkTag(sent, facts, compressor.site().id(), id);
         sent.change(compressor, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, compressor.version(), facts.orElseThrow(), by.reason(), by.by()));
-        return saved.isPresent()
-                ? sent.accepted("/compressors/" + id, redirect, response)
-                : page(compressor, sent.refused(FORM));
+        return saved.isPresent() ? sent.accepted("/compressors/" + id, redirect) : page(compressor, sent.refused(FORM));
     }
 
     private Compressor find(long id) {

@@ -1,6 +1,5 @@
 package plantair.equipment.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Controller;
@@ -62,32 +61,27 @@ final class PipeController {
     }
 
     @GetMapping("/pipes/new")
-    ModelAndView blank(@RequestParam(defaultValue = "") String site, UnitSet units, Person person) {
-        return new ModelAndView(FORM, "form", PipeForm.blank(site, units, person));
+    ModelAndView blank(@RequestParam(defaultValue = "") String site, UnitSet units) {
+        return new ModelAndView(FORM, "form", PipeForm.blank(site, units));
     }
 
     @PostMapping("/pipes")
     ModelAndView add(
-            @ModelAttribute("form") PipeForm form,
-            BindingResult errors,
-            RedirectAttributes redirect,
-            HttpServletResponse response) {
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+            @ModelAttribute("form") PipeForm form, BindingResult errors, RedirectAttributes redirect, Person person) {
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<Site> site = sites.read(sent, form.getSite());
         Optional<PipeFacts> facts = form.read(sent);
         site.ifPresent(chosen -> checkTag(sent, facts, chosen.id(), 0));
         var saved = sent.save(
                 "tag",
                 by -> register.add(new PipePiece(site.orElseThrow(), facts.orElseThrow()), by.reason(), by.by()));
-        return saved.isPresent()
-                ? sent.accepted("/sites/" + site.orElseThrow().id(), redirect, response)
-                : sent.refused(FORM);
+        return saved.isPresent() ? sent.accepted("/sites/" + site.orElseThrow().id(), redirect) : sent.refused(FORM);
     }
 
     @GetMapping("/pipes/{id}/edit")
-    ModelAndView edit(@PathVariable long id, UnitSet units, Person person) {
+    ModelAndView edit(@PathVariable long id, UnitSet units) {
         PipePiece pipe = find(id);
-        return page(pipe, new ModelAndView(FORM, "form", PipeForm.from(pipe, units, person)));
+        return page(pipe, new ModelAndView(FORM, "form", PipeForm.from(pipe, units)));
     }
 
     @PostMapping("/pipes/{id}")
@@ -96,16 +90,16 @@ final class PipeController {
             @ModelAttribute("form") PipeForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         PipePiece pipe = find(id);
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<PipeFacts> facts = form.read(sent);
         checkTag(sent, facts, pipe.site().id(), id);
         sent.change(pipe, facts);
         var saved =
                 sent.save("tag", by -> register.revise(id, pipe.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent()
-                ? sent.accepted("/sites/" + pipe.site().id(), redirect, response)
+                ? sent.accepted("/sites/" + pipe.site().id(), redirect)
                 : page(pipe, sent.refused(FORM));
     }
 

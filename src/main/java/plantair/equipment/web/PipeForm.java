@@ -8,7 +8,6 @@ import plantair.quantity.VolumeUnit;
 import plantair.register.EditForm;
 import plantair.register.Submission;
 import plantair.web.EnteredField;
-import plantair.web.Person;
 import plantair.web.UnitSet;
 
 /** What a person types about a pipe piece. */
@@ -24,18 +23,18 @@ final class PipeForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static PipeForm blank(String site, UnitSet units, Person person) {
+    static PipeForm blank(String site, UnitSet units) {
         var form = new PipeForm();
         form.site = site;
         form.length = EnteredField.blank(units.elevation());
         form.bore = EnteredField.blank(units.bore());
         form.volume = EnteredField.blank(units.vessel());
         form.inService = "true";
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
-    static PipeForm from(PipePiece pipe, UnitSet units, Person person) {
+    static PipeForm from(PipePiece pipe, UnitSet units) {
         var facts = pipe.facts();
         var form = new PipeForm();
         form.tag = facts.tag();
@@ -44,7 +43,7 @@ final class PipeForm {
         form.volume = EnteredField.of(facts.volume(), units.vessel());
         form.note = facts.note();
         form.inService = String.valueOf(facts.inService());
-        form.edit = EditForm.of(pipe, person);
+        form.edit = EditForm.of(pipe);
         return form;
     }
 

@@ -13,7 +13,6 @@ import plantair.quantity.VolumeUnit;
 import plantair.register.EditForm;
 import plantair.register.Submission;
 import plantair.web.EnteredField;
-import plantair.web.Person;
 import plantair.web.UnitSet;
 
 /** What a person types about a receiver. */
@@ -31,18 +30,18 @@ final class ReceiverForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static ReceiverForm blank(String site, UnitSet units, Person person) {
+    static ReceiverForm blank(String site, UnitSet units) {
         var form = new ReceiverForm();
         form.site = site;
         form.volume = EnteredField.blank(units.vessel());
         form.mawp = EnteredField.blank(units.pressure());
         form.reliefSet = EnteredField.blank(units.pressure());
         form.inService = "true";
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
-    static ReceiverForm from(Receiver receiver, UnitSet units, Person person) {
+    static ReceiverForm from(Receiver receiver, UnitSet units) {
         var facts = receiver.facts();
         var form = new ReceiverForm();
         form.tag = facts.tag();
@@ -53,7 +52,7 @@ final class ReceiverForm {
         form.certificateDue = Objects.toString(facts.certificateDue(), "");
         form.note = facts.note();
         form.inService = String.valueOf(facts.inService());
-        form.edit = EditForm.of(receiver, person);
+        form.edit = EditForm.of(receiver);
         return form;
     }
 

@@ -1,6 +1,5 @@
 package plantair.equipment.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
@@ -60,8 +59,8 @@ final class ReceiverFormController {
     }
 
     @GetMapping("/receivers/new")
-    ModelAndView blank(@RequestParam(defaultValue = "") String site, UnitSet units, Person person) {
-        return new ModelAndView(FORM, "form", ReceiverForm.blank(site, units, person));
+    ModelAndView blank(@RequestParam(defaultValue = "") String site, UnitSet units) {
+        return new ModelAndView(FORM, "form", ReceiverForm.blank(site, units));
     }
 
     @PostMapping("/receivers")
@@ -69,22 +68,20 @@ final class ReceiverFormController {
             @ModelAttribute("form") ReceiverForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+            Person person) {
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<Site> site = sites.read(sent, form.getSite());
         Optional<ReceiverFacts> facts = form.read(sent, site.map(hazards::today).orElse(LocalDate.MIN));
         site.ifPresent(chosen -> checkTag(sent, facts, chosen.id(), 0));
         var saved = sent.save(
                 "tag", by -> register.add(new Receiver(site.orElseThrow(), facts.orElseThrow()), by.reason(), by.by()));
-        return saved.isPresent()
-                ? sent.accepted("/receivers/" + saved.get().id(), redirect, response)
-                : sent.refused(FORM);
+        return saved.isPresent() ? sent.accepted("/receivers/" + saved.get().id(), redirect) : sent.refused(FORM);
     }
 
     @GetMapping("/receivers/{id}/edit")
-    ModelAndView edit(@PathVariable long id, UnitSet units, Person person) {
+    ModelAndView edit(@PathVariable long id, UnitSet units) {
         Receiver receiver = find(id);
-        return page(receiver, new ModelAndView(FORM, "form", ReceiverForm.from(receiver, units, person)));
+        return page(receiver, new ModelAndView(FORM, "form", ReceiverForm.from(receiver, units)));
     }
 
     @PostMapping("/receivers/{id}")
@@ -93,17 +90,15 @@ final class ReceiverFormController {
             @ModelAttribute("form") ReceiverForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         Receiver receiver = find(id);
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<ReceiverFacts> facts = form.read(sent, hazards.today(receiver.site()));
         checkTag(sent, facts, receiver.site().id(), id);
         sent.change(receiver, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, receiver.version(), facts.orElseThrow(), by.reason(), by.by()));
-        return saved.isPresent()
-                ? sent.accepted("/receivers/" + id, redirect, response)
-                : page(receiver, sent.refused(FORM));
+        return saved.isPresent() ? sent.accepted("/receivers/" + id, redirect) : page(receiver, sent.refused(FORM));
     }
 
     private Receiver find(long id) {

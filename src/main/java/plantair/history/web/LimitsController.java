@@ -1,6 +1,5 @@
 package plantair.history.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
 import org.springframework.validation.BindingResult;
@@ -34,9 +33,9 @@ final class LimitsController {
     }
 
     @GetMapping("/sites/{id}/limits")
-    ModelAndView show(@PathVariable long id, Person person) {
+    ModelAndView show(@PathVariable long id) {
         PlantLimits limits = siteLimits.of(find(id));
-        return page(new ModelAndView(FORM, "form", LimitsForm.of(limits, person)), limits);
+        return page(new ModelAndView(FORM, "form", LimitsForm.of(limits)), limits);
     }
 
     @PostMapping("/sites/{id}/limits")
@@ -45,15 +44,15 @@ final class LimitsController {
             @ModelAttribute("form") LimitsForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         PlantLimits limits = siteLimits.of(find(id));
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<LimitFacts> facts =
                 form.read(sent).map(typed -> new LimitFacts(limits.facts().name(), typed));
         sent.change(limits, facts);
         var saved = sent.save("watchBelow", by -> siteLimits.set(limits, facts.orElseThrow(), by));
         return saved.isPresent()
-                ? sent.accepted("/sites/" + id + "/limits", redirect, response)
+                ? sent.accepted("/sites/" + id + "/limits", redirect)
                 : page(sent.refused(FORM), limits);
     }
 

@@ -5,7 +5,6 @@ import plantair.history.PlantLimits;
 import plantair.register.EditForm;
 import plantair.register.Submission;
 import plantair.trend.Limits;
-import plantair.web.Person;
 
 /** What a person types about the limits of a site. */
 final class LimitsForm {
@@ -18,12 +17,12 @@ final class LimitsForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static LimitsForm of(PlantLimits limits, Person person) {
+    static LimitsForm of(PlantLimits limits) {
         var form = new LimitsForm();
         form.watchBelow = String.valueOf(limits.limits().watchBelow());
         form.planBelow = String.valueOf(limits.limits().planBelow());
         form.actBelow = String.valueOf(limits.limits().actBelow());
-        form.edit = EditForm.of(limits, person);
+        form.edit = EditForm.of(limits);
         return form;
     }
 

@@ -1,6 +1,5 @@
 package plantair.instrument.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -57,20 +56,20 @@ final class CalibrationController {
     }
 
     @GetMapping("/instruments/{id}/calibrations/new")
-    ModelAndView blank(@PathVariable long id, UnitSet units, Person person) {
+    ModelAndView blank(@PathVariable long id, UnitSet units) {
         Instrument instrument = find(id);
-        var form = CalibrationForm.blank(unit(instrument, units), person);
+        var form = CalibrationForm.blank(unit(instrument, units));
         return page(instrument, null, new ModelAndView(FORM, "form", form));
     }
 
     @GetMapping("/instruments/{id}/calibrations/{old}/supersede")
-    ModelAndView correct(@PathVariable long id, @PathVariable long old, UnitSet units, Person person) {
+    ModelAndView correct(@PathVariable long id, @PathVariable long old, UnitSet units) {
         Instrument instrument = find(id);
         Calibration calibration = find(instrument, old);
         if (calibrations.findBySupersedesId(old).isPresent()) {
             return new ModelAndView("redirect:/instruments/" + id);
         }
-        var form = CalibrationForm.from(calibration, unit(instrument, units), person);
+        var form = CalibrationForm.from(calibration, unit(instrument, units));
         return page(instrument, old, new ModelAndView(FORM, "form", form));
     }
 
@@ -95,10 +94,10 @@ final class CalibrationController {
             @ModelAttribute("form") CalibrationForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         Instrument instrument = find(id);
         var superseded = Optional.ofNullable(old).map(known -> find(instrument, known));
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<CalibrationDraft> draft = new CalibrationReader(sent, instrument).read(form, words.latestToday());
         if (superseded.isPresent() && form.getEdit().getReason().isBlank()) {
             sent.reject("edit.reason", "text.missing");
@@ -111,7 +110,7 @@ final class CalibrationController {
         if (saved.isEmpty()) {
             return page(instrument, old, sent.refused(FORM));
         }
-        var page = sent.accepted("/instruments/" + id, redirect, response);
+        var page = sent.accepted("/instruments/" + id, redirect);
         if (saved.get().foundErrors()) {
             Flash.say(redirect, "calibration.saved.errors");
         }

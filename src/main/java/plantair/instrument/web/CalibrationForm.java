@@ -6,7 +6,6 @@ import java.util.UUID;
 import plantair.instrument.Calibration;
 import plantair.quantity.Unit;
 import plantair.register.EditForm;
-import plantair.web.Person;
 
 /** What a person types from a calibration certificate. */
 final class CalibrationForm {
@@ -25,16 +24,16 @@ final class CalibrationForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static CalibrationForm blank(Unit unit, Person person) {
+    static CalibrationForm blank(Unit unit) {
         var form = new CalibrationForm();
         form.submission = UUID.randomUUID().toString();
         form.fill(unit);
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
     /** For a correction. */
-    static CalibrationForm from(Calibration calibration, Unit unit, Person person) {
+    static CalibrationForm from(Calibration calibration, Unit unit) {
         var certificate = calibration.certificate();
         var form = new CalibrationForm();
         form.submission = UUID.randomUUID().toString();
@@ -47,7 +46,7 @@ final class CalibrationForm {
         form.fill(unit);
         form.leftInOrder = certificate.leftInOrder() ? "YES" : "NO";
         form.note = certificate.note();
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 

@@ -7,7 +7,6 @@ import plantair.quantity.FixedUnit;
 import plantair.quantity.Unit;
 import plantair.register.EditForm;
 import plantair.web.EnteredField;
-import plantair.web.Person;
 import plantair.web.UnitSet;
 
 /** What a person types about an instrument. */
@@ -28,7 +27,7 @@ final class InstrumentForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static InstrumentForm blank(InstrumentKind kind, UnitSet units, Person person) {
+    static InstrumentForm blank(InstrumentKind kind, UnitSet units) {
         Unit unit = KindUnits.proposed(kind, units);
         var form = new InstrumentForm();
         form.kind = kind.name();
@@ -36,11 +35,11 @@ final class InstrumentForm {
         form.accuracy = EnteredField.blank(unit);
         form.division = EnteredField.blank(unit);
         form.inService = "true";
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
-    static InstrumentForm from(Instrument instrument, UnitSet units, Person person) {
+    static InstrumentForm from(Instrument instrument, UnitSet units) {
         var facts = instrument.facts();
         Unit unit = KindUnits.proposed(facts.kind(), units);
         var form = new InstrumentForm();
@@ -56,7 +55,7 @@ final class InstrumentForm {
         form.intervalMonths = Objects.toString(facts.intervalMonths(), "");
         form.note = facts.note();
         form.inService = String.valueOf(facts.inService());
-        form.edit = EditForm.of(instrument, person);
+        form.edit = EditForm.of(instrument);
         return form;
     }
 

@@ -1,6 +1,5 @@
 package plantair.instrument.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
@@ -51,9 +50,9 @@ final class InstrumentFormController {
     }
 
     @GetMapping("/instruments/new")
-    ModelAndView blank(@RequestParam(defaultValue = "GAUGE") String kind, UnitSet units, Person person) {
+    ModelAndView blank(@RequestParam(defaultValue = "GAUGE") String kind, UnitSet units) {
         InstrumentKind known = kind(kind);
-        return page(known, new ModelAndView(FORM, "form", InstrumentForm.blank(known, units, person)));
+        return page(known, new ModelAndView(FORM, "form", InstrumentForm.blank(known, units)));
     }
 
     @PostMapping("/instruments")
@@ -61,21 +60,21 @@ final class InstrumentFormController {
             @ModelAttribute("form") InstrumentForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         InstrumentKind kind = kind(form.getKind());
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<InstrumentFacts> facts = new InstrumentReader(sent, kind).read(form);
         checkTag(sent, facts, 0);
         var saved = sent.save("tag", by -> register.add(new Instrument(facts.orElseThrow()), by.reason(), by.by()));
         return saved.isPresent()
-                ? sent.accepted("/instruments/" + saved.get().id(), redirect, response)
+                ? sent.accepted("/instruments/" + saved.get().id(), redirect)
                 : page(kind, sent.refused(FORM));
     }
 
     @GetMapping("/instruments/{id}/edit")
-    ModelAndView edit(@PathVariable long id, UnitSet units, Person person) {
+    ModelAndView edit(@PathVariable long id, UnitSet units) {
         Instrument instrument = find(id);
-        return page(instrument, new ModelAndView(FORM, "form", InstrumentForm.from(instrument, units, person)));
+        return page(instrument, new ModelAndView(FORM, "form", InstrumentForm.from(instrument, units)));
     }
 
     @PostMapping("/instruments/{id}")
@@ -84,18 +83,16 @@ final class InstrumentFormController {
             @ModelAttribute("form") InstrumentForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         Instrument instrument = find(id);
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<InstrumentFacts> facts =
                 new InstrumentReader(sent, instrument.facts().kind()).read(form);
         checkTag(sent, facts, id);
         sent.change(instrument, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, instrument.version(), facts.orElseThrow(), by.reason(), by.by()));
-        return saved.isPresent()
-                ? sent.accepted("/instruments/" + id, redirect, response)
-                : page(instrument, sent.refused(FORM));
+        return saved.isPresent() ? sent.accepted("/instruments/" + id, redirect) : page(instrument, sent.refused(FORM));
     }
 
     private Instrument find(long id) {

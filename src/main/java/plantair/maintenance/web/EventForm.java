@@ -3,7 +3,6 @@ package plantair.maintenance.web;
 import java.util.UUID;
 import plantair.maintenance.MaintenanceEvent;
 import plantair.register.EditForm;
-import plantair.web.Person;
 
 /** What a person types about work on a machine. */
 final class EventForm {
@@ -16,16 +15,16 @@ final class EventForm {
     private String note = "";
     private EditForm edit = new EditForm();
 
-    static EventForm blank(Person person) {
+    static EventForm blank() {
         var form = new EventForm();
         form.submission = UUID.randomUUID().toString();
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
     /** For a correction. */
-    static EventForm from(MaintenanceEvent event, Person person) {
-        var form = blank(person);
+    static EventForm from(MaintenanceEvent event) {
+        var form = blank();
         form.happenedOn = event.happenedOn().toString();
         form.kind = event.kind().name();
         form.mayStep = (event.mayStep() ? EventReader.Step.YES : EventReader.Step.NO).name();

@@ -1,6 +1,5 @@
 package plantair.maintenance.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -53,8 +52,8 @@ final class EventFormController {
     }
 
     @GetMapping("/compressors/{id}/events/new")
-    ModelAndView blank(@PathVariable long id, Person person) {
-        return page(machine(id), null, new ModelAndView(FORM, "form", EventForm.blank(person)));
+    ModelAndView blank(@PathVariable long id) {
+        return page(machine(id), null, new ModelAndView(FORM, "form", EventForm.blank()));
     }
 
     @PostMapping("/compressors/{id}/events/new")
@@ -63,23 +62,23 @@ final class EventFormController {
             @ModelAttribute("form") EventForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         Machine machine = machine(id);
-        var sent = new Submission(form.getEdit(), "", errors);
+        var sent = new Submission(form.getEdit(), "", errors, person);
         Optional<EventDraft> draft = new EventReader(sent).read(form, id, machine.today(clock));
         var saved = sent.save("submission", by -> record.record(draft.orElseThrow(), by.by()));
         return saved.isPresent()
-                ? saved(saved.get(), machine, sent.accepted(machine.events(), redirect, response), redirect)
+                ? saved(saved.get(), machine, sent.accepted(machine.events(), redirect), redirect)
                 : page(machine, null, sent.refused(FORM));
     }
 
     @GetMapping("/events/{id}/correct")
-    ModelAndView correct(@PathVariable long id, Person person) {
+    ModelAndView correct(@PathVariable long id) {
         MaintenanceEvent old = find(id);
         Machine machine = machine(old.compressorId());
         return events.findBySupersedesId(id).isPresent()
                 ? new ModelAndView("redirect:" + machine.events())
-                : page(machine, old, new ModelAndView(FORM, "form", EventForm.from(old, person)));
+                : page(machine, old, new ModelAndView(FORM, "form", EventForm.from(old)));
     }
 
     @PostMapping("/events/{id}/correct")
@@ -88,10 +87,10 @@ final class EventFormController {
             @ModelAttribute("form") EventForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         MaintenanceEvent old = find(id);
         Machine machine = machine(old.compressorId());
-        var sent = new Submission(form.getEdit(), "", errors);
+        var sent = new Submission(form.getEdit(), "", errors, person);
         Optional<EventDraft> draft = new EventReader(sent).read(form, machine.id(), machine.today(clock));
         if (form.getEdit().getReason().isBlank()) {
             sent.reject("edit.reason", "text.missing");
@@ -101,7 +100,7 @@ final class EventFormController {
         }
         var saved = sent.save("submission", by -> record.supersede(old, draft.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent()
-                ? saved(saved.get(), machine, sent.accepted(machine.events(), redirect, response), redirect)
+                ? saved(saved.get(), machine, sent.accepted(machine.events(), redirect), redirect)
                 : page(machine, old, sent.refused(FORM));
     }
 

@@ -1,6 +1,5 @@
 package plantair.maintenance.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
@@ -36,12 +35,12 @@ final class WithdrawController {
     }
 
     @GetMapping("/events/{id}/withdraw")
-    ModelAndView ask(@PathVariable long id, Person person) {
+    ModelAndView ask(@PathVariable long id) {
         MaintenanceEvent event = find(id);
         Machine machine = machine(event);
         return event.isWithdrawn() || events.findBySupersedesId(id).isPresent()
                 ? new ModelAndView("redirect:" + machine.events())
-                : page(machine, event, new ModelAndView(FORM, "form", WithdrawForm.blank(person)));
+                : page(machine, event, new ModelAndView(FORM, "form", WithdrawForm.blank()));
     }
 
     @PostMapping("/events/{id}/withdraw")
@@ -50,19 +49,17 @@ final class WithdrawController {
             @ModelAttribute("form") WithdrawForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         MaintenanceEvent event = find(id);
         Machine machine = machine(event);
-        var sent = new Submission(form.getEdit(), "", errors);
+        var sent = new Submission(form.getEdit(), "", errors, person);
         Optional<UUID> submission = new EventReader(sent).submission(form.getSubmission());
         if (form.getEdit().getReason().isBlank()) {
             sent.reject("edit.reason", "text.missing");
         }
         var saved =
                 sent.save("submission", by -> record.withdraw(event, submission.orElseThrow(), by.reason(), by.by()));
-        return saved.isPresent()
-                ? sent.accepted(machine.events(), redirect, response)
-                : page(machine, event, sent.refused(FORM));
+        return saved.isPresent() ? sent.accepted(machine.events(), redirect) : page(machine, event, sent.refused(FORM));
     }
 
     private MaintenanceEvent find(long id) {

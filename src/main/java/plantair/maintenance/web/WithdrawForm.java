@@ -2,7 +2,6 @@ package plantair.maintenance.web;
 
 import java.util.UUID;
 import plantair.register.EditForm;
-import plantair.web.Person;
 
 /** Who says that an event did not happen, and why. */
 final class WithdrawForm {
@@ -10,10 +9,10 @@ final class WithdrawForm {
     private String submission = "";
     private EditForm edit = new EditForm();
 
-    static WithdrawForm blank(Person person) {
+    static WithdrawForm blank() {
         var form = new WithdrawForm();
         form.submission = UUID.randomUUID().toString();
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 

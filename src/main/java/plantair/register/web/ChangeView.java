@@ -24,6 +24,7 @@ import plantair.register.FactLines;
  * @param kind code of what was changed
  * @param name how people call it
  * @param href its page; null when it has none
+ * @param isAccount whether its page is for administrators
  * @param isNew whether it was added by this
  * @param before facts that no longer hold
  * @param after facts that hold since
@@ -38,6 +39,7 @@ record ChangeView(
         String kind,
         String name,
         @Nullable String href,
+        boolean isAccount,
         boolean isNew,
         List<String> before,
         List<String> after,
@@ -66,6 +68,7 @@ record ChangeView(
                 change.kind().name(),
                 change.objectName(),
                 address(change.kind(), change.objectId()),
+                change.kind() == ChangeKind.ACCOUNT,
                 change.beforeText() == null,
                 less(before, after),
                 less(after, before),
@@ -92,12 +95,13 @@ record ChangeView(
             case SITE -> "/sites/" + id;
             case COMPRESSOR -> "/compressors/" + id;
             case RECEIVER -> "/receivers/" + id;
-            case PIPE -> "/pipes/" + id + "/edit";
+            case PIPE -> "/pipes";
             case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
             case EVENT -> "/events/" + id;
             case LIMITS -> "/sites/" + id + "/limits";
             case CALIBRATION, RESTATEMENT, BASELINE, REVIEW -> null;
+            case ACCOUNT -> "/accounts/" + id + "/edit";
         };
     }
 }

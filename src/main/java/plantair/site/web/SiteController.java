@@ -1,6 +1,5 @@
 package plantair.site.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.PageRequest;
@@ -64,27 +63,24 @@ final class SiteController {
     }
 
     @GetMapping("/sites/new")
-    ModelAndView blank(UnitSet units, Person person) {
-        return new ModelAndView(FORM, "form", SiteForm.blank(units, person));
+    ModelAndView blank(UnitSet units) {
+        return new ModelAndView(FORM, "form", SiteForm.blank(units));
     }
 
     @PostMapping("/sites")
     ModelAndView add(
-            @ModelAttribute("form") SiteForm form,
-            BindingResult errors,
-            RedirectAttributes redirect,
-            HttpServletResponse response) {
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+            @ModelAttribute("form") SiteForm form, BindingResult errors, RedirectAttributes redirect, Person person) {
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<SiteFacts> facts = form.read(sent);
         checkName(sent, facts, 0);
         var saved = sent.save("name", by -> register.add(new Site(facts.orElseThrow()), by.reason(), by.by()));
-        return saved.isPresent() ? sent.accepted("/sites/" + saved.get().id(), redirect, response) : sent.refused(FORM);
+        return saved.isPresent() ? sent.accepted("/sites/" + saved.get().id(), redirect) : sent.refused(FORM);
     }
 
     @GetMapping("/sites/{id}/edit")
-    ModelAndView edit(@PathVariable long id, UnitSet units, Person person) {
+    ModelAndView edit(@PathVariable long id, UnitSet units) {
         Site site = find(id);
-        return new ModelAndView(FORM, "form", SiteForm.from(site, units, person)).addObject("changed", site.name());
+        return new ModelAndView(FORM, "form", SiteForm.from(site, units)).addObject("changed", site.name());
     }
 
     @PostMapping("/sites/{id}")
@@ -93,16 +89,16 @@ final class SiteController {
             @ModelAttribute("form") SiteForm form,
             BindingResult errors,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         Site site = find(id);
-        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
+        var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<SiteFacts> facts = form.read(sent);
         checkName(sent, facts, id);
         sent.change(site, facts);
         var saved =
                 sent.save("name", by -> register.revise(id, site.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent()
-                ? sent.accepted("/sites/" + id, redirect, response)
+                ? sent.accepted("/sites/" + id, redirect)
                 : sent.refused(FORM).addObject("changed", site.name());
     }
 

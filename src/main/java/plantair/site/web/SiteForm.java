@@ -15,7 +15,6 @@ import plantair.register.Submission;
 import plantair.site.Site;
 import plantair.site.SiteFacts;
 import plantair.web.EnteredField;
-import plantair.web.Person;
 import plantair.web.UnitSet;
 
 /** What a person types about a site. */
@@ -36,17 +35,17 @@ final class SiteForm {
     private String confirmed = "";
     private EditForm edit = new EditForm();
 
-    static SiteForm blank(UnitSet units, Person person) {
+    static SiteForm blank(UnitSet units) {
         var form = new SiteForm();
         form.zone = Zones.DEFAULT;
         form.elevation = EnteredField.blank(units.elevation());
         form.barometer = EnteredField.blank(barometerUnit(units));
         form.tariff = EnteredField.blank(FixedUnit.PER_KILOWATT_HOUR);
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 
-    static SiteForm from(Site site, UnitSet units, Person person) {
+    static SiteForm from(Site site, UnitSet units) {
         var facts = site.facts();
         var form = new SiteForm();
         form.name = facts.name();
@@ -56,7 +55,7 @@ final class SiteForm {
         form.currency = Objects.requireNonNullElse(facts.currency(), "");
         form.tariff = EnteredField.of(facts.tariff(), FixedUnit.PER_KILOWATT_HOUR);
         form.note = facts.note();
-        form.edit = EditForm.of(site, person);
+        form.edit = EditForm.of(site);
         return form;
     }
 

@@ -1,6 +1,5 @@
 package plantair.testrecord.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
@@ -53,10 +52,9 @@ final class BaselineController {
     }
 
     @GetMapping("/compressors/{id}/baseline")
-    ModelAndView blank(
-            @PathVariable long id, @RequestParam(defaultValue = "") String test, UnitSet units, Person person) {
+    ModelAndView blank(@PathVariable long id, @RequestParam(defaultValue = "") String test, UnitSet units) {
         Compressor compressor = find(id);
-        return page(compressor, units, new ModelAndView(FORM, "form", BaselineForm.blank(test, person)));
+        return page(compressor, units, new ModelAndView(FORM, "form", BaselineForm.blank(test)));
     }
 
     @PostMapping("/compressors/{id}/baseline")
@@ -66,9 +64,9 @@ final class BaselineController {
             BindingResult errors,
             UnitSet units,
             RedirectAttributes redirect,
-            HttpServletResponse response) {
+            Person person) {
         Compressor compressor = find(id);
-        var sent = new Submission(form.getEdit(), "", errors);
+        var sent = new Submission(form.getEdit(), "", errors, person);
         var offer = BaselineOffer.of(histories.of(id), events.findCurrent(id));
         Optional<BaselineReader.Chosen> chosen = new BaselineReader(sent, offer).read(form);
         var saved = sent.save("submission", by -> {
@@ -76,7 +74,7 @@ final class BaselineController {
             return choose.choose(choice.submission(), choice.test(), choice.eventId(), by);
         });
         return saved.isPresent()
-                ? sent.accepted("/compressors/" + id, redirect, response)
+                ? sent.accepted("/compressors/" + id, redirect)
                 : page(compressor, units, sent.refused(FORM));
     }
 

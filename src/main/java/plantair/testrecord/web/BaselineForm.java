@@ -2,7 +2,6 @@ package plantair.testrecord.web;
 
 import java.util.UUID;
 import plantair.register.EditForm;
-import plantair.web.Person;
 
 /** Form bean of the choice of a baseline. */
 final class BaselineForm {
@@ -12,11 +11,11 @@ final class BaselineForm {
     private String event = "";
     private EditForm edit = new EditForm();
 
-    static BaselineForm blank(String test, Person person) {
+    static BaselineForm blank(String test) {
         var form = new BaselineForm();
         form.submission = UUID.randomUUID().toString();
         form.test = test;
-        form.edit = EditForm.by(person);
+        form.edit = new EditForm();
         return form;
     }
 

@@ -40,8 +40,8 @@ class ImpactController {
 
     @GetMapping("/calibrations/{id}/impact")
     @Transactional(readOnly = true)
-    public String show(@PathVariable long id, UnitSet units, Person person, Locale locale, Model model) {
-        model.addAttribute("form", ImpactForm.by(person));
+    public String show(@PathVariable long id, UnitSet units, Locale locale, Model model) {
+        model.addAttribute("form", new ImpactForm());
         return page(find(id), units, locale, model);
     }
 
@@ -52,19 +52,19 @@ class ImpactController {
             @ModelAttribute("form") ImpactForm form,
             BindingResult errors,
             UnitSet units,
+            Person person,
             Locale locale,
             Model model,
             RedirectAttributes redirect,
             HttpServletResponse response) {
         Calibration calibration = find(id);
         var checks = new FieldChecks(errors);
-        var by = checks.text("by", form.getBy(), 120, true);
         var note = checks.text("note", form.getNote(), 1000, true);
-        if (by.isEmpty() || note.isEmpty()) {
+        if (note.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(calibration, units, locale, model);
         }
-        restatements.sign(calibration, note.get(), by.get());
+        restatements.sign(calibration, note.get(), person.name());
         Flash.say(redirect, "impact.signed");
         return "redirect:/calibrations/" + id + "/impact";
     }

@@ -25,7 +25,6 @@ import plantair.testrecord.TestDraft;
 import plantair.web.Flash;
 import plantair.web.NoSuchRecord;
 import plantair.web.Person;
-import plantair.web.PersonCookie;
 import plantair.web.UnitSet;
 import plantair.web.Warnings;
 
@@ -85,7 +84,7 @@ class NewTestController {
                 units,
                 compressor.site().facts().zoneId(),
                 clock,
-                person.name(),
+                person.displayName(),
                 last.map(PumpUpTest::volumes).orElse(List.of()));
         form.name(last.map(PumpUpTest::instruments).orElse(List.of()));
         model.addAttribute("form", form);
@@ -101,6 +100,7 @@ class NewTestController {
             BindingResult errors,
             @RequestParam(defaultValue = "save") String action,
             UnitSet units,
+            Person person,
             Model model,
             RedirectAttributes redirect,
             HttpServletResponse response) {
@@ -114,11 +114,7 @@ class NewTestController {
         if (draft.isPresent()) {
             Warnings warnings = page.warnings(form, draft.get(), Optional.empty(), units);
             if (warnings.confirmedBy(form.getConfirmed())) {
-                String by = form.getRecordedBy().isBlank()
-                        ? draft.get().tester()
-                        : form.getRecordedBy().strip();
-                PumpUpTest test = record.record(draft.get().withConfirmed(form.getConfirmed()), by);
-                PersonCookie.remember(response, by);
+                PumpUpTest test = record.record(draft.get().withConfirmed(form.getConfirmed()), person.name());
                 Flash.say(redirect, "test.saved");
                 return "redirect:/tests/" + test.id();
             }

@@ -22,7 +22,6 @@ import plantair.web.FieldChecks;
 import plantair.web.Flash;
 import plantair.web.NoSuchRecord;
 import plantair.web.Person;
-import plantair.web.PersonCookie;
 import plantair.web.UnitSet;
 
 /** Lets a second person look at a test and sign that it may stand. */
@@ -45,12 +44,12 @@ class ReviewController {
 
     @GetMapping("/tests/{id}/review")
     @Transactional(readOnly = true)
-    public String form(@PathVariable long id, UnitSet units, Person person, Locale locale, Model model) {
+    public String form(@PathVariable long id, UnitSet units, Locale locale, Model model) {
         PumpUpTest test = find(id);
         if (isSettled(id)) {
             return "redirect:/tests/" + id;
         }
-        model.addAttribute("form", ReviewForm.blank(person));
+        model.addAttribute("form", ReviewForm.blank());
         return show(test, units, locale, model);
     }
 
@@ -61,6 +60,7 @@ class ReviewController {
             @ModelAttribute("form") ReviewForm form,
             BindingResult errors,
             UnitSet units,
+            Person person,
             Locale locale,
             Model model,
             RedirectAttributes redirect,
@@ -71,17 +71,14 @@ class ReviewController {
             return "redirect:/tests/" + id;
         }
         var checks = new FieldChecks(errors);
-        Optional<String> by = checks.text("reviewer", form.getReviewer(), 120, true);
         Optional<String> note = checks.text("note", form.getNote(), 1000, false);
-        by.flatMap(name -> ReviewTest.refusal(test, name))
-                .ifPresent(refusal -> errors.rejectValue("reviewer", "review.own." + refusal));
+        ReviewTest.refusal(test, person.name()).ifPresent(refusal -> errors.reject("review.own." + refusal));
         Optional<UUID> submission = submission(form, errors);
-        if (errors.hasErrors() || by.isEmpty() || submission.isEmpty()) {
+        if (errors.hasErrors() || submission.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return show(test, units, locale, model);
         }
-        review.review(id, submission.get(), note.orElse(""), by.get());
-        PersonCookie.remember(response, by.get());
+        review.review(id, submission.get(), note.orElse(""), person.name());
         Flash.say(redirect, "review.signed");
         return "redirect:/tests/" + id;
     }

@@ -2,19 +2,16 @@ package plantair.testrecord.web;
 
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import plantair.web.Person;
 
 /** Form bean of the review of a test. */
 public final class ReviewForm {
 
     private String submission = "";
-    private String reviewer = "";
     private String note = "";
 
-    static ReviewForm blank(Person person) {
+    static ReviewForm blank() {
         var form = new ReviewForm();
         form.submission = UUID.randomUUID().toString();
-        form.reviewer = person.name();
         return form;
     }
 
@@ -24,14 +21,6 @@ public final class ReviewForm {
 
     public void setSubmission(@Nullable String submission) {
         this.submission = submission == null ? "" : submission;
-    }
-
-    public String getReviewer() {
-        return reviewer;
-    }
-
-    public void setReviewer(@Nullable String reviewer) {
-        this.reviewer = reviewer == null ? "" : reviewer;
     }
 
     public String getNote() {

@@ -23,7 +23,6 @@ import plantair.web.FieldChecks;
 import plantair.web.Flash;
 import plantair.web.NoSuchRecord;
 import plantair.web.Person;
-import plantair.web.PersonCookie;
 import plantair.web.UnitSet;
 import plantair.web.Warnings;
 
@@ -58,13 +57,13 @@ class SupersedeController {
 
     @GetMapping("/tests/{id}/supersede")
     @Transactional(readOnly = true)
-    public String form(@PathVariable long id, UnitSet units, Person person, Model model) {
+    public String form(@PathVariable long id, UnitSet units, Model model) {
         PumpUpTest test = find(id);
         Optional<PumpUpTest> later = tests.findBySupersedesId(id);
         if (later.isPresent()) {
             return "redirect:/tests/" + later.get().id();
         }
-        model.addAttribute("form", TestForm.from(test, units, person.name()));
+        model.addAttribute("form", TestForm.from(test, units));
         return show(model, test);
     }
 
@@ -76,6 +75,7 @@ class SupersedeController {
             BindingResult errors,
             @RequestParam(defaultValue = "save") String action,
             UnitSet units,
+            Person person,
             Model model,
             RedirectAttributes redirect,
             HttpServletResponse response) {
@@ -87,14 +87,12 @@ class SupersedeController {
         compressors.findLockedById(old.compressor().id()); // so that nobody reviews the test meanwhile
         var checks = new FieldChecks(errors);
         Optional<String> reason = reason(form, checks, reviews.findByTestId(id).isPresent());
-        Optional<String> by = checks.text("recordedBy", form.getRecordedBy(), 120, true);
         Optional<TestDraft> draft = reader.read(form, old.compressor(), errors);
-        if (draft.isPresent() && reason.isPresent() && by.isPresent()) {
+        if (draft.isPresent() && reason.isPresent()) {
             Warnings warnings = page.warnings(form, draft.get(), Optional.of(id), units);
             if (warnings.confirmedBy(form.getConfirmed())) {
-                PumpUpTest test =
-                        record.supersede(old, draft.get().withConfirmed(form.getConfirmed()), reason.get(), by.get());
-                PersonCookie.remember(response, by.get());
+                PumpUpTest test = record.supersede(
+                        old, draft.get().withConfirmed(form.getConfirmed()), reason.get(), person.name());
                 Flash.say(redirect, "test.superseded");
                 return "redirect:/tests/" + test.id();
             }

@@ -33,7 +33,6 @@ public final class TestForm {
     private String airTemperature = "";
     private String notes = "";
     private String confirmed = "";
-    private String recordedBy = "";
     private String reason = "";
     private String lockReason = "";
     private EnteredField barometer = new EnteredField();
@@ -68,13 +67,12 @@ public final class TestForm {
     }
 
     /** A form that holds a recorded test, to be corrected. */
-    static TestForm from(PumpUpTest test, UnitSet units, String person) {
+    static TestForm from(PumpUpTest test, UnitSet units) {
         var form = new TestForm();
         var at = test.performedAt().atZone(test.zone());
         form.date = at.toLocalDate().toString();
         form.time = at.toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString();
         form.tester = test.tester();
-        form.recordedBy = person;
         form.airTemperature = test.conditions().airTemperature().name();
         form.conditions(units);
         form.intakeTemperature = EnteredField.of(test.conditions().intakeTemperature(), units.temperature());
@@ -187,14 +185,6 @@ public final class TestForm {
 
     public void setConfirmed(@Nullable String confirmed) {
         this.confirmed = text(confirmed);
-    }
-
-    public String getRecordedBy() {
-        return recordedBy;
-    }
-
-    public void setRecordedBy(@Nullable String recordedBy) {
-        this.recordedBy = text(recordedBy);
     }
 
     public String getReason() {

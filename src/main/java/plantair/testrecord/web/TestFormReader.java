@@ -56,7 +56,6 @@ class TestFormReader {
         Optional<Instant> performedAt = performedAt(form, site, checks, errors);
         Optional<String> tester = checks.text("tester", form.getTester(), 120, true);
         Optional<String> notes = checks.text("notes", form.getNotes(), 4000, false);
-        checks.text("recordedBy", form.getRecordedBy(), 120, false);
         Optional<UUID> submission = submission(form, errors);
         Optional<TestConditions> conditions = conditions(form, compressor, checks, errors);
         List<VolumeCopy> chosen = volumes.read(form, compressor, errors);

@@ -15,9 +15,9 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Keeps pages of other sites from reading or writing records through a visitor's browser. There is no login yet, so any
- * page that could reach this address would be served: a foreign host name (DNS rebinding) and a change sent from
- * another site are refused.
+ * Keeps pages of other sites from reading or writing records through a visitor's browser, beside the tokens in forms: a
+ * foreign host name (DNS rebinding) and a change sent from another site are refused, also where a program's name and
+ * password count and no token does.
  */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE + 1)

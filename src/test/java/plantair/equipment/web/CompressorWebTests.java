@@ -32,8 +32,7 @@ abstract class CompressorWebTests {
             .with("ratings[2].pressure", "8.5", "bar")
             .with("ratings[2].flow", "55", "L/s")
             .with("ratings[2].basis", "INTAKE")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     private static final SentForm CHANGE =
             SCREW.at("/compressors/1").with("edit.reason", "plate read").with("edit.version", "0");
@@ -47,10 +46,7 @@ abstract class CompressorWebTests {
     @BeforeEach
     void startWithTwoSites() {
         database.wipe();
-        var place = SentForm.to("/sites")
-                .with("zone", "UTC")
-                .with("elevation", "3", "m")
-                .with("edit.who", "Ann");
+        var place = SentForm.to("/sites").with("zone", "UTC").with("elevation", "3", "m");
         place.with("name", "North").post(site);
         place.with("name", "South").post(site);
     }

@@ -24,8 +24,7 @@ abstract class VesselWebTests {
             .with("mawp", "200", "[psi]")
             .with("reliefSet", "180", "[psi]")
             .with("certificateDue", "2026-06-15")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     private static final SentForm PIPE = SentForm.to("/pipes")
             .with("site", "1")
@@ -33,8 +32,7 @@ abstract class VesselWebTests {
             .with("length", "30", "[ft_i]")
             .with("bore", "2.07", "[in_i]")
             .with("volume", "", "L")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     @Autowired
     private MockMvcTester site;
@@ -45,7 +43,7 @@ abstract class VesselWebTests {
     @BeforeEach
     void startWithTwoSites() {
         database.wipe();
-        var place = SentForm.to("/sites").with("elevation", "3", "m").with("edit.who", "Ann");
+        var place = SentForm.to("/sites").with("elevation", "3", "m");
         place.with("name", "Greenwich").with("zone", "UTC").post(site);
         place.with("name", "Kiritimati").with("zone", "Pacific/Kiritimati").post(site);
     }

@@ -82,7 +82,6 @@ abstract class CardPageTests {
                 .with("planBelow", "75")
                 .with("actBelow", "50")
                 .with("edit.version", SentForm.get(site, address).typed("edit.version"))
-                .with("edit.who", "Ann")
                 .with("edit.reason", "spare capacity")
                 .post(site);
 

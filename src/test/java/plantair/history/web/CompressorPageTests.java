@@ -261,7 +261,6 @@ abstract class CompressorPageTests {
                 .with("submission", UUID.randomUUID().toString())
                 .with("test", test)
                 .with("event", "")
-                .with("edit.who", "Ann")
                 .with("edit.reason", reason)
                 .post(site);
     }

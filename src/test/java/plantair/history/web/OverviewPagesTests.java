@@ -179,7 +179,6 @@ abstract class OverviewPagesTests {
                 .with("watchBelow", watch)
                 .with("planBelow", plan)
                 .with("actBelow", act)
-                .with("edit.who", "Ann")
                 .with("edit.reason", "ours")
                 .with("edit.version", "-1");
     }

@@ -26,8 +26,7 @@ abstract class InstrumentWebTests {
             .with("gradePercent", "", "%")
             .with("division", "2", "[psi]")
             .with("intervalMonths", "12")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     private static final SentForm THERMOMETER = SentForm.to("/instruments")
             .with("kind", "THERMOMETER")
@@ -35,8 +34,7 @@ abstract class InstrumentWebTests {
             .with("span", "", "[degF]")
             .with("accuracy", "1.5", "[degF]")
             .with("division", "", "[degF]")
-            .with("inService", "true")
-            .with("edit.who", "Ann");
+            .with("inService", "true");
 
     private static final SentForm CERTIFICATE = SentForm.to("/instruments/1/calibrations")
             .with("doneOn", "2026-03-01")
@@ -48,8 +46,7 @@ abstract class InstrumentWebTests {
             .with("points[1].error", "-1.5", "[psi]")
             .with("points[2].reading", "", "[psi]")
             .with("points[2].error", "", "[psi]")
-            .with("leftInOrder", "YES")
-            .with("edit.who", "Ann");
+            .with("leftInOrder", "YES");
 
     @Autowired
     private MockMvcTester site;

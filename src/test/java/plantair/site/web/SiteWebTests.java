@@ -8,9 +8,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.account.Role;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
+import plantair.testing.People;
 import plantair.testing.SentForm;
 
 abstract class SiteWebTests {
@@ -20,8 +22,7 @@ abstract class SiteWebTests {
             .with("zone", "America/Denver")
             .with("elevation", "5280", "[ft_i]")
             .with("barometer", "", "[in_i'Hg]")
-            .with("tariff", "", "/(kW.h)")
-            .with("edit.who", "Ann Lee");
+            .with("tariff", "", "/(kW.h)");
 
     private static final SentForm CHANGE = NORTH.at("/sites/1")
             .with("elevation", "5290.0", "[ft_i]")
@@ -45,11 +46,10 @@ abstract class SiteWebTests {
 
         assertThat(answer.status()).isEqualTo(302);
         assertThat(answer.redirect()).isEqualTo("/sites/1");
-        assertThat(answer.response().getCookie("person").getValue()).isEqualTo("Ann+Lee");
         assertThat(SentForm.get(site, "/sites/1").text()).contains("North mill", "5280 ft", "America/Denver");
         assertThat(SentForm.get(site, "/sites").text()).contains("North mill");
         assertThat(SentForm.get(site, "/changes").page().select("tbody tr").text())
-                .isEqualTo("2026-06-15 12:00:00 UTC Ann Lee Site North mill new "
+                .isEqualTo("2026-06-15 12:00:00 UTC Ann (ann) Site North mill new "
                         + "name: North mill zone: America/Denver elevation: 5280 ft registered");
     }
 
@@ -68,8 +68,7 @@ abstract class SiteWebTests {
             currency         | Dollar    | currency  | no code of a currency
             currency         | XTS       | currency  | no code of a currency
             zone             | Mars/Base | zone      | not a time zone
-            name             | ``        | name      | Type something
-            edit.who         | ``        | edit.who  | Type something""")
+            name             | ``        | name      | Type something""")
     void keepsWhatWasTypedAndSavesNothing(String field, String typed, String beside, String message) {
         var answer = NORTH.with(field, typed).post(site);
 
@@ -147,7 +146,7 @@ abstract class SiteWebTests {
                         .select("tbody tr")
                         .first()
                         .text())
-                .isEqualTo("2026-06-15 12:00:00 UTC Ann Lee Site North mill "
+                .isEqualTo("2026-06-15 12:00:00 UTC Ann (ann) Site North mill "
                         + "elevation: 5280 ft elevation: 5290.0 ft survey of May");
     }
 
@@ -165,9 +164,9 @@ abstract class SiteWebTests {
     @Test
     void showsBothWhenSomebodyElseWasFaster() {
         NORTH.post(site);
-        CHANGE.with("edit.who", "Bo").post(site);
+        CHANGE.post(site, People.of(Role.MANAGER));
 
-        var late = CHANGE.with("elevation", "1612", "m").with("edit.who", "Cy").post(site);
+        var late = CHANGE.with("elevation", "1612", "m").post(site);
 
         assertThat(late.status()).isEqualTo(409);
         assertThat(late.text()).contains("Somebody else changed this", "elevation: 5290.0 ft");

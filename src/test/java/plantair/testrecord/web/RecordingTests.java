@@ -301,38 +301,33 @@ abstract class RecordingTests {
 
         MvcTestResult result = post(
                 "/tests/1/supersede",
-                TestFormParameters.sound()
-                        .run(1, "140.0", "172.0", "62.3")
-                        .with("recordedBy", "Bao Nguyen")
-                        .with("reason", "Misread the watch"));
+                TestFormParameters.sound().run(1, "140.0", "172.0", "62.3").with("reason", "Misread the watch"));
 
         assertThat(result).hasStatus(302).hasRedirectedUrl("/tests/2");
         assertThat(page(mvc.get().uri("/tests/1").exchange()).select("main").text())
                 .contains("superseded", "Misread the watch", "62.8 s");
         assertThat(page(mvc.get().uri("/tests/2").exchange()).select("main").text())
-                .contains("takes the place of test 1", "62.3 s", "Bao Nguyen");
+                .contains("takes the place of test 1", "62.3 s", "Ann (ann)");
         assertThat(jdbc.queryForList("select current_record from pump_up_result order by test_id", Boolean.class))
                 .containsExactly(false, true);
         assertThat(mvc.get().uri("/tests/1/supersede").exchange()).hasRedirectedUrl("/tests/2");
     }
 
     @Test
-    void refusesACorrectionWithoutReasonOrName() {
+    void refusesACorrectionWithoutReason() {
         save(form -> form);
 
         MvcTestResult result = post("/tests/1/supersede", TestFormParameters.sound());
 
         assertThat(result).hasStatus(422);
         assertThat(page(result).getElementById("reason-error").text()).contains("why");
-        assertThat(page(result).getElementById("recordedBy-error").text()).contains("who");
         assertThat(rows("pump_up_test")).isEqualTo(1);
     }
 
     @Test
     void refusesASecondCorrectionOfTheSameTest() {
         save(form -> form);
-        UnaryOperator<TestFormParameters> why =
-                form -> form.with("recordedBy", "Ann").with("reason", "Wrong gauge");
+        UnaryOperator<TestFormParameters> why = form -> form.with("reason", "Wrong gauge");
         post("/tests/1/supersede", why.apply(TestFormParameters.sound()));
 
         MvcTestResult second = post("/tests/1/supersede", why.apply(TestFormParameters.sound()));

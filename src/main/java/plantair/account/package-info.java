@@ -1,0 +1,7 @@
+/** Accounts: who may sign in, who may do what, and the record of sign-ins. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"register", "web"})
+package plantair.account;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,141 @@
+package plantair.testing;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.HttpCookie;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** A browser without a screen: keeps cookies, follows no redirect, sends forms with their token. */
+public final class Client {
+
+    private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
+    private static final Pattern CODE = Pattern.compile("one-time code: (\\S+)");
+
+    private final CookieManager cookies = new CookieManager();
+    private final HttpClient http =
+            HttpClient.newBuilder().cookieHandler(cookies).build();
+    private String baseUrl;
+
+    private Client(String baseUrl) {
+        this.baseUrl = baseUrl;
+    }
+
+    /** Somebody who has not signed in. */
+    public static Client stranger(String baseUrl) {
+        return new Client(baseUrl);
+    }
+
+    /** Somebody who signed in on the page. */
+    public static Client signedIn(String baseUrl, String username, String password) {
+        var client = stranger(baseUrl);
+        client.signIn(username, password);
+        return client;
+    }
+
+    /** Ann, who opened the first account with the code that the process printed. */
+    public static Client first(AppProcess app) {
+        var code = CODE.matcher(app.log());
+        if (!code.find()) {
+            throw new AssertionError("no code in\n" + app.log());
+        }
+        var client = stranger(app.baseUrl());
+        var opened = client.post(
+                "/setup",
+                Map.of(
+                        "code", code.group(1),
+                        "username", People.ANN.username(),
+                        "displayName", People.ANN.displayName(),
+                        "password", People.PASSWORD,
+                        "again", People.PASSWORD));
+        if (opened.statusCode() != 302) {
+            throw new AssertionError(opened.body());
+        }
+        client.signIn(People.ANN.username(), People.PASSWORD);
+        return client;
+    }
+
+    /** The same cookies at another address, as after a restart on another port. */
+    public void moveTo(String otherBaseUrl) {
+        baseUrl = otherBaseUrl;
+    }
+
+    /** Sends the form of the page to sign in. */
+    public HttpResponse<String> signIn(String username, String password) {
+        return post("/login", Map.of("username", username, "password", password));
+    }
+
+    /** Asks for a page. */
+    public HttpResponse<String> get(String path, String... headers) {
+        return send(request(path, headers).build());
+    }
+
+    /** Sends a form with its token. */
+    public HttpResponse<String> post(String path, Map<String, String> form) {
+        Map<String, String> fields = new HashMap<>(form);
+        fields.put("_csrf", token());
+        return postAsIs(path, fields);
+    }
+
+    /** Sends a form with these fields alone. */
+    public HttpResponse<String> postAsIs(String path, Map<String, String> fields, String... headers) {
+        String body = fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+        return send(request(path, headers)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(body))
+                .build());
+    }
+
+    /** Value of a cookie. */
+    public Optional<String> cookie(String name) {
+        return cookies.getCookieStore().getCookies().stream()
+                .filter(cookie -> cookie.getName().equals(name))
+                .map(HttpCookie::getValue)
+                .findFirst();
+    }
+
+    /** A token that goes with the cookies; any page with a form has one. */
+    public String token() {
+        for (String path : new String[] {"/login", "/setup"}) {
+            var token = TOKEN.matcher(get(path).body());
+            if (token.find()) {
+                return token.group(1);
+            }
+        }
+        throw new AssertionError("no page has a token");
+    }
+
+    private HttpRequest.Builder request(String path, String... headers) {
+        var request = HttpRequest.newBuilder(URI.create(baseUrl + path));
+        return headers.length == 0 ? request : request.headers(headers);
+    }
+
+    private HttpResponse<String> send(HttpRequest request) {
+        try {
+            return http.send(request, BodyHandlers.ofString());
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(stopped);
+        }
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
