@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
-import org.springframework.core.annotation.Order;
+import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.data.domain.Limit;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
@@ -15,11 +13,11 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Begins the chain, once: the lines written before there was one are linked in their order, and each record without a line
- * gets one. After that a record without a line is a fault, never mended here.
+ * gets one. After that a record without a line is a fault, never mended here. Done before the first request is taken and
+ * before the first account is opened: a line that came earlier would stand where the old ones belong.
  */
 @Component
-@Order(0)
-class ChainAtStart implements ApplicationRunner {
+class ChainAtStart implements SmartInitializingSingleton {
 
     private static final Logger LOG = LoggerFactory.getLogger(ChainAtStart.class);
     private static final int BATCH = 500;
@@ -48,7 +46,7 @@ class ChainAtStart implements ApplicationRunner {
     }
 
     @Override
-    public void run(ApplicationArguments arguments) {
+    public void afterSingletonsInstantiated() {
         transaction.executeWithoutResult(status -> {
             if (changes.end().filter(ChainAtStart::isNew).isPresent()) {
                 begin();

@@ -1,8 +1,12 @@
 package plantair.testrecord;
 
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.equipment.Compressors;
@@ -15,6 +19,8 @@ import plantair.web.StaleRecord;
 /** Records that a second person looked at a test. */
 @Service
 public class ReviewTest {
+
+    private static final Pattern USERNAME = Pattern.compile(" \\([^()]*\\)$");
 
     private final PumpUpTests tests;
     private final TestReviews reviews;
@@ -38,20 +44,31 @@ public class ReviewTest {
         RECORDER
     }
 
-    /** Why a person may not review a test: one's own work is not reviewed. Names differ by more than capitals and blanks; a user name in brackets is no part of them. */
+    /**
+     * Why a person may not review a test: one's own work is not reviewed. Names differ by more than capitals and blanks,
+     * with and without the user name in brackets; who was called otherwise when recording has the same user name.
+     */
     public static Optional<Refusal> refusal(PumpUpTest test, String by) {
         if (isSame(test.tester(), by)) {
             return Optional.of(Refusal.TESTER);
         }
-        return isSame(test.recordedBy(), by) ? Optional.of(Refusal.RECORDER) : Optional.empty();
+        boolean isRecorder = isSame(test.recordedBy(), by)
+                || username(by).filter(name -> test.recordedBy().endsWith(name)).isPresent();
+        return isRecorder ? Optional.of(Refusal.RECORDER) : Optional.empty();
     }
 
     private static boolean isSame(String one, String other) {
-        return plain(one).equalsIgnoreCase(plain(other));
+        return names(one).anyMatch(name -> names(other).anyMatch(name::equals));
     }
 
-    private static String plain(String name) {
-        return name.strip().replaceAll("\\s+", " ").replaceAll(" \\([^()]*\\)$", "");
+    /** As it stands, and without what it has in brackets at its end. */
+    private static Stream<String> names(String name) {
+        String plain = name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+        return Stream.of(plain, USERNAME.matcher(plain).replaceFirst(""));
+    }
+
+    private static Optional<String> username(String name) {
+        return USERNAME.matcher(name).results().map(MatchResult::group).findFirst();
     }
 
     /**

@@ -63,6 +63,7 @@ final class AuditFileTests {
     @BeforeEach
     void recordSomethingOdd() {
         database.wipe();
+        database.recordPeople();
         AuditedPlant.send(site, PlantForms.SITE);
         AuditedPlant.send(site, PlantForms.COMPRESSOR);
         odd(ODD, null);
@@ -130,7 +131,7 @@ final class AuditFileTests {
         unzip();
 
         String end = changes.end().orElseThrow().digest();
-        assertThat(followRecipe().lines()).containsExactly("6 lines, end " + end, "3 records", SAID);
+        assertThat(followRecipe().lines()).containsExactly("10 lines, end " + end, "7 records", SAID);
     }
 
     @Test
@@ -138,10 +139,10 @@ final class AuditFileTests {
         unzip();
 
         assertThat(Files.readString(folder.resolve("changes.txt")).split("\n", -1))
-                .hasSize(7)
+                .hasSize(11)
                 .endsWith("");
         assertThat(Files.readString(folder.resolve("records.txt")).split("\n", -1))
-                .hasSize(4)
+                .hasSize(8)
                 .endsWith("");
     }
 
@@ -176,7 +177,7 @@ final class AuditFileTests {
         assertThat(followRecipe()).contains("FAULT changes.txt: line 1 ");
         Files.write(lines, sound);
         Path records = folder.resolve("records.txt");
-        Files.write(records, Files.readAllLines(records).subList(1, 3));
+        Files.write(records, Files.readAllLines(records).subList(1, 7));
         assertThat(followRecipe()).contains("FAULT records and changes differ");
     }
 }

@@ -35,6 +35,7 @@ final class AuditPagesTests {
     @BeforeEach
     void record() {
         database.wipe();
+        database.recordPeople();
         AuditedPlant.record(site);
     }
 
@@ -58,12 +59,12 @@ final class AuditPagesTests {
     @Test
     void namesWhatWasAltered() {
         jdbc.update("update receiver set volume = '121 [gal_us]'");
-        jdbc.update("update change_record set reason = 'x' where chain_number = 2");
+        jdbc.update("update change_record set reason = 'x' where chain_number = 6");
 
         var page = checked();
 
         assertThat(page.page().select("main tbody tr").eachText())
-                .contains("The record was altered after this line RECEIVER 1 3", "The line was altered COMPRESSOR 1 2");
+                .contains("The record was altered after this line RECEIVER 1 7", "The line was altered COMPRESSOR 1 6");
         assertThat(page.page().select("main [data-kind]").attr("data-kind")).isEqualTo("ALARM");
     }
 

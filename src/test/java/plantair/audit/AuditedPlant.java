@@ -9,9 +9,11 @@ import static plantair.testing.PlantForms.SITE;
 import static plantair.testing.PlantForms.certificate;
 import static plantair.testing.PlantForms.pumpUp;
 
-import java.util.List;
 import java.util.UUID;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.account.Role;
+import plantair.account.SignedIn;
+import plantair.testing.People;
 import plantair.testing.SentForm;
 
 /** A plant with something of every kind, recorded through the forms alone, as people do. */
@@ -21,8 +23,7 @@ final class AuditedPlant {
             .with("happenedOn", "2026-03-01")
             .with("kind", "VALVES")
             .with("doneBy", "Harbour Air Service")
-            .with("note", "Second stage plates new")
-            .with("edit.who", "Ann");
+            .with("note", "Second stage plates new");
 
     /** The gauge reads 4 psi high at the stop. */
     private static final SentForm AS_FOUND = certificate("K-2", "2026-05-30")
@@ -34,36 +35,41 @@ final class AuditedPlant {
     private AuditedPlant() {}
 
     static void record(MockMvcTester site) {
-        List.of(
-                        SITE,
-                        COMPRESSOR,
-                        RECEIVER,
-                        PIPE,
-                        GAUGE,
-                        certificate("K-1", "2026-01-02"),
-                        tested("2026-03-02"),
-                        tested("2026-04-02"),
-                        event(),
-                        AS_FOUND,
-                        SentForm.to("/calibrations/2/impact").with("by", "Bo").with("note", "4 psi high"),
-                        tested("2026-06-02"),
-                        review(3),
-                        SITE.with("name", "South works"),
-                        COMPRESSOR.with("tag", "C-2"),
-                        GAUGE.with("tag", "G-2"),
-                        tested("2026-04-03")
-                                .at("/tests/2/supersede")
-                                .with("recordedBy", "Bo")
-                                .with("reason", "wrong day"),
-                        certificate("K-2", "2026-05-31")
-                                .at("/instruments/1/calibrations/2/supersede")
-                                .with("points[0].reading", "140", "[psi]")
-                                .with("points[0].error", "1", "[psi]")
-                                .with("edit.reason", "wrong day"),
-                        event().at("/events/1/correct")
-                                .with("edit.reason", "wrong work")
-                                .with("kind", "BELT"))
-                .forEach(form -> send(site, form));
+        sendAll(
+                site,
+                SITE,
+                COMPRESSOR,
+                RECEIVER,
+                PIPE,
+                GAUGE,
+                certificate("K-1", "2026-01-02"),
+                tested("2026-03-02"),
+                tested("2026-04-02"),
+                event(),
+                AS_FOUND,
+                SentForm.to("/calibrations/2/impact").with("note", "4 psi high"),
+                tested("2026-06-02"));
+        send(site, review(3), People.of(Role.MANAGER));
+        sendAll(
+                site,
+                SITE.with("name", "South works"),
+                COMPRESSOR.with("tag", "C-2"),
+                GAUGE.with("tag", "G-2"),
+                tested("2026-04-03").at("/tests/2/supersede").with("reason", "wrong day"),
+                certificate("K-2", "2026-05-31")
+                        .at("/instruments/1/calibrations/2/supersede")
+                        .with("points[0].reading", "140", "[psi]")
+                        .with("points[0].error", "1", "[psi]")
+                        .with("edit.reason", "wrong day"),
+                event().at("/events/1/correct")
+                        .with("edit.reason", "wrong work")
+                        .with("kind", "BELT"));
+    }
+
+    private static void sendAll(MockMvcTester site, SentForm... forms) {
+        for (SentForm form : forms) {
+            send(site, form);
+        }
     }
 
     static SentForm tested(String day) {
@@ -77,12 +83,16 @@ final class AuditedPlant {
     static SentForm review(long test) {
         return SentForm.to("/tests/" + test + "/review")
                 .with("submission", UUID.randomUUID().toString())
-                .with("reviewer", "Bo")
                 .with("note", "gauge looked at");
     }
 
+    /** As Ann. */
     static String send(MockMvcTester site, SentForm form) {
-        var answer = form.post(site);
+        return send(site, form, People.ANN);
+    }
+
+    static String send(MockMvcTester site, SentForm form, SignedIn who) {
+        var answer = form.post(site, who);
         assertThat(answer.status()).as(form.address() + " " + answer.text()).isEqualTo(302);
         return answer.redirect();
     }

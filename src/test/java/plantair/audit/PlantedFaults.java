@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -61,11 +62,11 @@ final class PlantedFaults {
         }
     }
 
-    /** Alters each column of a row, once for each value that the database takes, and gives the columns that took none. */
-    Set<String> alterEachColumn(String table, String row, Consumer<AuditReport> found) {
+    /** Alters each of these columns of a row, once for each value that the database takes, and gives the columns that took none. */
+    Set<String> alterEachColumn(String table, String row, Predicate<String> which, Consumer<AuditReport> found) {
         Set<String> refused = new TreeSet<>();
         for (Map.Entry<String, String> column : columns(table).entrySet()) {
-            if (!alter(table, row, column.getKey(), column.getValue(), found)) {
+            if (which.test(column.getKey()) && !alter(table, row, column.getKey(), column.getValue(), found)) {
                 refused.add(column.getKey());
             }
         }

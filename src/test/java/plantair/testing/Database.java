@@ -7,7 +7,11 @@ import java.util.List;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.transaction.support.TransactionTemplate;
 import plantair.account.SignedIn;
+import plantair.register.ChangeKind;
+import plantair.register.ChangeRecord;
+import plantair.register.Changes;
 
 /** The database of the running test; takes part in no transaction of the test. */
 @TestComponent
@@ -24,15 +28,19 @@ public class Database {
             values (?, ?, ?, ?, true, ?, false, 0, 0)""";
 
     private final JdbcTemplate jdbc;
+    private final Changes changes;
+    private final TransactionTemplate transaction;
 
-    Database(JdbcTemplate jdbc) {
+    Database(JdbcTemplate jdbc, Changes changes, TransactionTemplate transaction) {
         this.jdbc = jdbc;
+        this.changes = changes;
+        this.transaction = transaction;
         letInPeople();
     }
 
     /**
      * Empties every table of the application, also those whose triggers forbid it, and restarts the identities; then
-     * lets in the {@link People} again.
+     * lets in the {@link People} again, of whom no line of the change log tells until {@link #recordPeople()}.
      */
     public void wipe() {
         List<String> tables = tables();
@@ -62,6 +70,19 @@ public class Database {
                     People.HASH);
         }
         jdbc.execute("alter table account alter column id restart with " + (People.ALL.size() + 1));
+    }
+
+    /** Writes the lines that the accounts would have, had somebody opened them; for tests that check every record. */
+    public void recordPeople() {
+        transaction.executeWithoutResult(status -> People.ALL.forEach(person -> changes.save(new ChangeRecord(
+                FixedClock.NOW,
+                "first start",
+                ChangeKind.ACCOUNT,
+                person.id(),
+                person.username(),
+                null,
+                "username: " + person.username(),
+                "opened"))));
     }
 
     /** All tables of the application, in alphabetical order. */
