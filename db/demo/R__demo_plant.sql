@@ -3214,7 +3214,7 @@ calibration interval, months: 12
 in service: yes
 note: On C-03 since 14 March 2023.', 'new, in place of PG-03' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
-select timestamp with time zone '2023-05-17 16:40:00+00', 'Marguerite Bélanger', 'BASELINE', (select id from compressor where tag = 'C-03'), 'C-03', 'test ' || (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376') || ' of 2020-02-10', 'test ' || (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee') || ' of 2023-05-16', 'First test with a gauge that can be believed.' from demo_start;
+select timestamp with time zone '2023-05-17 16:40:00+00', 'Marguerite Bélanger', 'BASELINE', (select id from baseline_choice where submission = '2cbcfc8c-1054-39f8-a38e-7ef3208789ff'), 'C-03', 'test ' || (select id from pump_up_test where submission = '38765246-dd05-33e4-8659-d123e7991376') || ' of 2020-02-10', 'test ' || (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee') || ' of 2023-05-16', 'First test with a gauge that can be believed.' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2023-06-09 14:45:00+00', 'Marguerite Bélanger', 'COMPRESSOR', (select id from compressor where tag = 'C-01'), 'C-01', 'tag: C-01
 maker and model: Torvane PV-215

@@ -24,3 +24,12 @@ alter table change_record drop constraint ck_change_record_kind;
 alter table change_record add constraint ck_change_record_kind check (kind in
     ('SITE', 'COMPRESSOR', 'RECEIVER', 'PIPE', 'INSTRUMENT', 'CALIBRATION', 'TEST', 'RESTATEMENT', 'EVENT', 'BASELINE',
      'LIMITS', 'REVIEW', 'ACCOUNT'));
+
+-- A line about a baseline named the compressor; it tells of the choice. They were written together, in one order.
+update change_record set object_id = coalesce(
+    (select b.id from baseline_choice b where b.compressor_id = change_record.object_id
+        and (select count(*) from baseline_choice e where e.compressor_id = b.compressor_id and e.id < b.id)
+          = (select count(*) from change_record q where q.kind = 'BASELINE'
+                and q.object_id = change_record.object_id and q.id < change_record.id)),
+    object_id)
+where kind = 'BASELINE';

@@ -100,6 +100,12 @@ public class MachineStates implements CompressorFollower {
         return new MachineState(last, judgement, json.writeValueAsString(judgement.detail(history, result)));
     }
 
+    /** Holds every machine of a site until the end of the transaction. */
+    @Transactional
+    public void lockSite(long siteId) {
+        states.compressorsOf(siteId).forEach(compressors::findLockedById);
+    }
+
     /** Judges every machine of a site anew. */
     @Transactional
     public void renewSite(long siteId) {

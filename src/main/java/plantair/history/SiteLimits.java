@@ -35,6 +35,7 @@ public class SiteLimits {
      */
     @Transactional
     public PlantLimits set(PlantLimits seen, LimitFacts facts, Signature by) {
+        states.lockSite(seen.id()); // before the line of the change: tests being recorded lock in that order
         PlantLimits saved;
         if (seen.isSet()) {
             saved = register.revise(seen.id(), seen.version(), facts, by.reason(), by.by());

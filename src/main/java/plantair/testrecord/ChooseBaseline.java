@@ -76,6 +76,7 @@ public class ChooseBaseline {
                 signature.reason(),
                 clock.instant(),
                 signature.by()));
+        followers.orderedStream().forEach(follower -> follower.changed(compressor.id()));
         changes.save(new ChangeRecord(
                 clock.instant(),
                 signature.by(),
@@ -85,7 +86,6 @@ public class ChooseBaseline {
                 before.map(ChooseBaseline::line).orElse(null),
                 line(test),
                 signature.reason()));
-        followers.orderedStream().forEach(follower -> follower.changed(compressor.id()));
         return choice;
     }
 

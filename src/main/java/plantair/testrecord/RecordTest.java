@@ -80,6 +80,9 @@ public class RecordTest {
         LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
         PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
         projection.add(test);
+        followers
+                .orderedStream()
+                .forEach(follower -> follower.changed(test.compressor().id()));
         changes.save(new ChangeRecord(
                 clock.instant(),
                 by,
@@ -89,9 +92,6 @@ public class RecordTest {
                 null,
                 "test of " + draft.compressor().tag() + " at " + draft.performedAt() + " by " + draft.tester(),
                 correction == null ? "test recorded" : correction.reason()));
-        followers
-                .orderedStream()
-                .forEach(follower -> follower.changed(test.compressor().id()));
         return test;
     }
 

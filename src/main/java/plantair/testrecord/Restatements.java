@@ -81,6 +81,11 @@ public class Restatements {
             GaugeRestatement restatement =
                     signed.saveAndFlush(new GaugeRestatement(calibration.id(), ids, clock.instant(), by, note));
             touched.forEach(projection::renew);
+            touched.stream()
+                    .map(test -> test.compressor().id())
+                    .distinct()
+                    .sorted()
+                    .forEach(this::tellFollowers);
             changes.save(new ChangeRecord(
                     clock.instant(),
                     by,
@@ -90,7 +95,6 @@ public class Restatements {
                     null,
                     "calibration " + calibration.id() + " restates tests " + ids,
                     note));
-            touched.stream().map(test -> test.compressor().id()).distinct().forEach(this::tellFollowers);
         }
     }
 

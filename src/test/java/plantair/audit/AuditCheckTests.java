@@ -63,7 +63,7 @@ abstract class AuditCheckTests {
             Map.entry("gauge_restatement_test", new Sealed(ChangeKind.RESTATEMENT, "restatement_id")),
             Map.entry("maintenance_event", new Sealed(ChangeKind.EVENT, "id")),
             Map.entry("baseline_choice", new Sealed(ChangeKind.BASELINE, "id")),
-            Map.entry("plant_limits", new Sealed(ChangeKind.LIMITS, "id")),
+            Map.entry("plant_limits", new Sealed(ChangeKind.LIMITS, "site_id")),
             Map.entry("test_review", new Sealed(ChangeKind.REVIEW, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 

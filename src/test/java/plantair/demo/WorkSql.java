@@ -37,7 +37,7 @@ final class WorkSql {
     private void baseline(Baseline baseline, List<DemoTest> tests) {
         DemoTest chosen = chosen(baseline, tests);
         script.add(new Insert("baseline_choice")
-                .set("submission", UUID.nameUUIDFromBytes(baseline.tag().getBytes(StandardCharsets.UTF_8)))
+                .set("submission", submission(baseline))
                 .setSql("compressor_id", Script.id("compressor", baseline.tag()))
                 .setSql("test_id", Script.testId(chosen.draft().submission()))
                 .setSql("event_id", Script.eventId(baseline.work().submission()))
@@ -46,13 +46,19 @@ final class WorkSql {
                 .set("chosen_by", ChangeBook.KEEPER));
     }
 
+    private static UUID submission(Baseline baseline) {
+        return UUID.nameUUIDFromBytes(baseline.tag().getBytes(StandardCharsets.UTF_8));
+    }
+
     /** The choice in the change log. */
     static Insert change(Baseline baseline, List<DemoTest> tests) {
         return new Insert("change_record")
                 .set("changed_at", baseline.chosenAt())
                 .set("changed_by", ChangeBook.KEEPER)
                 .set("kind", ChangeKind.BASELINE)
-                .setSql("object_id", Script.id("compressor", baseline.tag()))
+                .setSql(
+                        "object_id",
+                        "(select id from baseline_choice where submission = '" + submission(baseline) + "')")
                 .set("object_name", baseline.tag())
                 .setSql("before_text", line(of(baseline.tag(), tests).get(0)))
                 .setSql("after_text", line(chosen(baseline, tests)))

@@ -12,9 +12,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.account.Role;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
+import plantair.testing.People;
 import plantair.testing.PlantForms;
 import plantair.testing.SentForm;
 
@@ -34,7 +36,9 @@ abstract class ChangesPageTests {
     void recordSomething() {
         database.wipe();
         send(PlantForms.SITE);
-        send(PlantForms.COMPRESSOR);
+        jdbc.update("update account set display_name = 'Bo 100%' where username = 'bo'");
+        assertThat(PlantForms.COMPRESSOR.post(site, People.of(Role.MANAGER)).status())
+                .isEqualTo(302);
         send(PlantForms.GAUGE.with("tag", "G_1"));
         send(PlantForms.RECEIVER);
         send(SentForm.to("/compressors/1/events/new")
