@@ -7,15 +7,12 @@ import static plantair.export.TestColumn.text;
 import static plantair.export.TestColumn.typed;
 
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plantair.equipment.RatingEntry;
 import plantair.quantity.Entered;
 import plantair.testrecord.ResultProjection;
 import plantair.testrecord.RunEntry;
 import plantair.testrecord.TestConditions;
-import plantair.testrecord.VolumeCopy;
 
 /** What was read, as typed, and the same in SI. */
 final class ReadingColumns {
@@ -98,8 +95,7 @@ final class ReadingColumns {
                                 text(
                                         "volumes",
                                         "receivers and pipe pieces as typed, copied from the register",
-                                        run -> join(
-                                                run.test().volumes().stream().map(ReadingColumns::volume))),
+                                        run -> CopyText.volumes(run.test().volumes())),
                                 number(
                                         "net_volume_m3",
                                         "receivers and pipes less water",
@@ -107,29 +103,8 @@ final class ReadingColumns {
                                 text(
                                         "ratings",
                                         "rating points as typed, copied from the plate",
-                                        run -> join(
-                                                run.test().ratings().stream().map(ReadingColumns::rating)))))
+                                        run -> CopyText.ratings(run.test().ratings()))))
                 .flatMap(columns -> columns);
-    }
-
-    private static String volume(VolumeCopy copy) {
-        String size = copy.volume() != null
-                ? copy.volume().text()
-                : "length " + textOf(copy.length()) + ", bore " + textOf(copy.bore());
-        String mawp = copy.mawp() == null ? "" : ", MAWP " + copy.mawp().text();
-        return copy.kind() + " " + copy.label() + ": " + size + mawp;
-    }
-
-    private static String textOf(@Nullable Entered entered) {
-        return entered == null ? "" : entered.text();
-    }
-
-    private static String rating(RatingEntry rating) {
-        return rating.flow().text() + " at " + rating.pressure().text() + " gauge, " + rating.basis();
-    }
-
-    private static String join(Stream<String> parts) {
-        return parts.collect(Collectors.joining("; "));
     }
 
     private static Function<TestRun, @Nullable Entered> run(Function<RunEntry, @Nullable Entered> reading) {

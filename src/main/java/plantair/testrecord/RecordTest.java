@@ -77,12 +77,18 @@ public class RecordTest {
     }
 
     private PumpUpTest save(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {
-        LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
-        PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
-        projection.add(test);
+        PumpUpTest test = add(draft, by, correction);
         followers
                 .orderedStream()
                 .forEach(follower -> follower.changed(test.compressor().id()));
+        return test;
+    }
+
+    /** Records a test with its result and tells nobody. */
+    PumpUpTest add(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {
+        LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
+        PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
+        projection.add(test);
         return test;
     }
 

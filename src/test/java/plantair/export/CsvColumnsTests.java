@@ -29,9 +29,10 @@ final class CsvColumnsTests {
                 .collect(Collectors.groupingBy(
                         DictionaryLine::file, Collectors.mapping(DictionaryLine::column, Collectors.toList())));
 
-        assertThat(columns.values()).allSatisfy(headers -> assertThat(headers)
-                .doesNotHaveDuplicates()
-                .allMatch(header -> header.matches("[a-z][a-z0-9_]*")));
+        assertThat(columns.values())
+                .allSatisfy(headers -> assertThat(headers)
+                        .doesNotHaveDuplicates()
+                        .allMatch(header -> header.matches("[a-z][a-z0-9_]*")));
     }
 
     @Test

@@ -116,6 +116,11 @@ final class ExportController {
         return new ExportFilter(site, compressor, from, to);
     }
 
+    @ModelAttribute("files")
+    List<String> files() {
+        return DataFiles.ALL.stream().map(DataFile::name).toList();
+    }
+
     @ModelAttribute("sites")
     List<Choice> sites() {
         return sites.findAllByOrderByFactsName().stream()
