@@ -113,8 +113,9 @@ abstract class TestLogTests {
         assertThat(problems(HEADER + row("a", "C-9", "60"))).isEqualTo("2 compressor import.noCompressor");
         assertThat(problems(HEADER + row("a", "C-1", "60") + row("b", "C-1", "x")))
                 .isEqualTo("3 elapsed number.NOT_A_NUMBER");
-        assertThat(problems(HEADER + row("a", "C-1", "1,5")))
-                .isEqualTo("2 elapsed_unit unit.unknown; 2  import.noColumn");
+        assertThat(problems(HEADER + row("a", "C-1", "\"1,5\""))).isEqualTo("2 elapsed number.COMMA");
+        assertThat(problems(HEADER + row("a", "C-1", "60").replace("G-1,", "G-1,a,b")))
+                .isEqualTo("2  import.noColumn");
         assertThat(problems(HEADER + row("a", "C-1", "60").replace("R-1", "R-9")))
                 .isEqualTo("2 receivers import.noReceiver");
         assertThat(problems(HEADER + row("a", "C-1", "60").replace("G-1", "G-9")))
@@ -169,7 +170,9 @@ abstract class TestLogTests {
         assertThat(column(exported(), "reason"))
                 .isEqualTo(column(before, "reason"))
                 .contains("read 60 for 62");
-        assertThat(column(exported(), "notes")).contains("'=x");
+        assertThat(column(exported(), "notes"))
+                .isEqualTo(column(before, "notes"))
+                .contains("''=x");
     }
 
     /** Two thousand files that nobody should send, from fixed seeds: problems are told, nothing fails. */

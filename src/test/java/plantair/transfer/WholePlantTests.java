@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
@@ -24,7 +25,10 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.core.io.FileSystemResource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
+import plantair.equipment.Compressor;
+import plantair.equipment.Compressors;
 import plantair.export.AllFiles;
+import plantair.maintenance.EventKind;
 import plantair.site.Site;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
@@ -72,6 +76,7 @@ abstract class WholePlantTests {
         new ResourceDatabasePopulator(false, false, "UTF-8", new FileSystemResource("db/demo/R__demo_plant.sql"))
                 .execute(dataSource);
         projection.fill();
+        workAndDecisions();
         Path zip = exported();
         Map<String, String> before = files(zip);
         long sites = count("site");
@@ -195,6 +200,21 @@ abstract class WholePlantTests {
 
         assertThat(refused).isGreaterThan(100);
         assertThat(count("site") + count("change_record")).isZero();
+    }
+
+    /** What the demo plant may lack. */
+    private void workAndDecisions() {
+        Compressor machine = context.getBean(Compressors.class)
+                .findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc()
+                .get(0);
+        Plant.in(context).event(machine, LocalDate.parse("2024-05-01"), EventKind.BELT, true, "new\nbelt");
+        jdbc.update("insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by)"
+                + " select submission, compressor_id, id, 'after repair', recorded_at, 'Ann' from pump_up_test"
+                + " where id = (select min(id) from pump_up_test)");
+        jdbc.update("update site set currency = 'EUR', tariff = '25 %' where id = (select min(id) from site)");
+        jdbc.update("delete from plant_limits");
+        jdbc.update("insert into plant_limits (site_id, watch_below, plan_below, act_below, version)"
+                + " select min(id), 96, 91, 81, 3 from site");
     }
 
     private String problem(Path zip, String name, String old, String other) throws IOException {

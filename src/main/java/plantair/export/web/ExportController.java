@@ -7,6 +7,7 @@ import java.io.Writer;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -15,8 +16,10 @@ import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.util.UriComponentsBuilder;
 import plantair.equipment.Compressors;
 import plantair.export.AllFiles;
+import plantair.export.AuditPack;
 import plantair.export.DataFile;
 import plantair.export.DataFiles;
 import plantair.export.ExportFilter;
@@ -26,6 +29,7 @@ import plantair.site.Sites;
 import plantair.web.Choice;
 import plantair.web.FieldChecks;
 import plantair.web.NoSuchRecord;
+import plantair.web.UnitSet;
 
 /** The export page and the file it leads to. */
 @Controller
@@ -34,14 +38,23 @@ final class ExportController {
     private final TestFile file;
     private final TableFile tables;
     private final AllFiles all;
+    private final AuditPack pack;
     private final Sites sites;
     private final Compressors compressors;
     private final Clock clock;
 
-    ExportController(TestFile file, TableFile tables, AllFiles all, Sites sites, Compressors compressors, Clock clock) {
+    ExportController(
+            TestFile file,
+            TableFile tables,
+            AllFiles all,
+            AuditPack pack,
+            Sites sites,
+            Compressors compressors,
+            Clock clock) {
         this.file = file;
         this.tables = tables;
         this.all = all;
+        this.pack = pack;
         this.sites = sites;
         this.compressors = compressors;
         this.clock = clock;
@@ -92,6 +105,47 @@ final class ExportController {
             AllFiles.writeDictionary(out);
         }
         out.flush();
+    }
+
+    /** The audit pack of a machine. */
+    @GetMapping("/export/pack/{compressor:\\d{1,18}}.zip")
+    @Nullable
+    String pack(
+            @PathVariable String compressor,
+            @ModelAttribute("form") ExportForm form,
+            BindingResult errors,
+            UnitSet units,
+            Locale locale,
+            HttpServletResponse response)
+            throws IOException {
+        form.setCompressor(compressor);
+        ExportFilter filter = read(form, errors);
+        if (errors.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return "export/index";
+        }
+        var out = new BufferedOutputStream(Download.zip(response, name("audit-pack-" + compressor, "zip")));
+        pack.write(filter, units, locale, out);
+        out.flush();
+        return null;
+    }
+
+    /** From the form, where the machine is a choice like any other. */
+    @GetMapping("/export/pack")
+    String choosePack(@ModelAttribute("form") ExportForm form, BindingResult errors, HttpServletResponse response) {
+        ExportFilter filter = read(form, errors);
+        if (filter.compressorId() == 0 && !errors.hasErrors()) {
+            errors.rejectValue("compressor", "export.pack.which");
+        }
+        if (errors.hasErrors()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return "export/index";
+        }
+        return "redirect:"
+                + UriComponentsBuilder.fromPath("/export/pack/" + filter.compressorId() + ".zip")
+                        .queryParam("from", form.getFrom().strip())
+                        .queryParam("to", form.getTo().strip())
+                        .toUriString();
     }
 
     private String name(String what, String ending) {
