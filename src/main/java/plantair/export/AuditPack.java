@@ -118,12 +118,9 @@ public class AuditPack {
                 DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
                         clock.instant().truncatedTo(ChronoUnit.SECONDS).atOffset(ZoneOffset.UTC)),
                 FactLines.split(compressor.facts().lines()),
-                compressor.facts().ratings().stream()
-                        .map(rating -> rating.flow() + ", " + rating.pressure() + " gauge, " + rating.basis())
-                        .toList(),
                 volumes(chosen),
                 chosen.stream().map(PumpUpTest::methodVersion).distinct().collect(Collectors.joining(", ")),
-                words.baseline(compressor.id(), format),
+                words.baseline(compressor.id()),
                 words.of(chosen, compressor.id(), format, locale),
                 events(filter, compressor.id()),
                 baselines.of(compressor.id()).stream()

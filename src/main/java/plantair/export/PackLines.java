@@ -72,14 +72,11 @@ class PackLines {
     }
 
     /** The baseline in force in words. */
-    String baseline(long compressorId, QuantityFormat format) {
+    String baseline(long compressorId) {
         return histories
                 .of(compressorId)
                 .baseline()
-                .map(line -> line.testId() + ", " + line.date()
-                        + line.comparable()
-                                .map(flow -> ", " + format.flow(flow))
-                                .orElse(""))
+                .map(line -> line.testId() + ", " + line.date())
                 .orElse("");
     }
 

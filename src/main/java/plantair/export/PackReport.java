@@ -11,7 +11,6 @@ import java.util.List;
  * @param to last day; empty for no limit
  * @param madeAt when the report was made, UTC
  * @param plate its plate, fact by fact
- * @param ratings its rating points
  * @param receivers what was pumped up in the tests of the period
  * @param methods versions of the method in these tests
  * @param baseline the test that is the baseline now; empty without one
@@ -26,7 +25,6 @@ public record PackReport(
         String to,
         String madeAt,
         List<String> plate,
-        List<String> ratings,
         List<String> receivers,
         String methods,
         String baseline,
@@ -36,7 +34,6 @@ public record PackReport(
 
     public PackReport {
         plate = List.copyOf(plate);
-        ratings = List.copyOf(ratings);
         receivers = List.copyOf(receivers);
         tests = List.copyOf(tests);
         events = List.copyOf(events);

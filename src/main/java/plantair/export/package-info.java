@@ -4,6 +4,7 @@
         allowedDependencies = {
             "quantity",
             "pumpup",
+            "trend",
             "site",
             "equipment",
             "instrument",

@@ -102,7 +102,7 @@ abstract class WholePlantTests {
         assertThat(changes.substring(changesBefore.length()).lines())
                 .hasSize((int) sites)
                 .allMatch(line -> line.contains(",Zoë,SITE,")
-                        && line.matches(".*imported with all its records from all.zip, SHA-256 [0-9a-f]{64},import"));
+                        && line.matches(".*imported with all its records from all.zip, SHA-256 [0-9a-f]{64}\",import"));
     }
 
     /** Typed text that a spreadsheet would run, apostrophes, new lines: each comes back as it was typed. */
