@@ -33,3 +33,13 @@ update change_record set object_id = coalesce(
                 and q.object_id = change_record.object_id and q.id < change_record.id)),
     object_id)
 where kind = 'BASELINE';
+
+-- The same of corrections of maintenance, of which alone there were lines.
+update change_record set object_id = coalesce(
+    (select b.id from maintenance_event b where b.compressor_id = change_record.object_id and b.supersedes_id is not null
+        and (select count(*) from maintenance_event e where e.compressor_id = b.compressor_id
+                and e.supersedes_id is not null and e.id < b.id)
+          = (select count(*) from change_record q where q.kind = 'EVENT'
+                and q.object_id = change_record.object_id and q.id < change_record.id)),
+    object_id)
+where kind = 'EVENT';

@@ -30,5 +30,8 @@ public interface Compressors extends Records<Compressor> {
 
     List<Compressor> findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(long siteId);
 
+    @EntityGraph(attributePaths = {"site", "ratings"})
+    List<Compressor> findBySiteFactsNameIgnoreCaseAndPlateTagIgnoreCase(String site, String tag);
+
     boolean existsBySiteIdAndPlateTagIgnoreCaseAndIdNot(long siteId, String tag, long id);
 }

@@ -20,5 +20,7 @@ public interface PipePieces extends Records<PipePiece> {
 
     List<PipePiece> findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(long siteId);
 
+    Optional<PipePiece> findFirstBySiteIdAndFactsTagIgnoreCase(long siteId, String tag);
+
     boolean existsBySiteIdAndFactsTagIgnoreCaseAndIdNot(long siteId, String tag, long id);
 }

@@ -22,5 +22,7 @@ public interface Receivers extends Records<Receiver> {
 
     Optional<Receiver> findBySiteIdAndFactsTagIgnoreCase(long siteId, String tag);
 
+    Optional<Receiver> findFirstBySiteIdAndFactsTagIgnoreCase(long siteId, String tag);
+
     boolean existsBySiteIdAndFactsTagIgnoreCaseAndIdNot(long siteId, String tag, long id);
 }

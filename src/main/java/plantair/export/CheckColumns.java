@@ -8,21 +8,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plantair.export.TestColumn.Si;
 import plantair.pumpup.HoldLeak;
-import plantair.quantity.Elapsed;
-import plantair.quantity.FlowRate;
-import plantair.quantity.GaugePressure;
-import plantair.quantity.Power;
 import plantair.testrecord.TestChecks;
 
 /** What was checked around the runs, as typed, and the leak that the static hold shows. */
 final class CheckColumns {
-
-    private static final Si<GaugePressure> GAUGE = new Si<>("_pa", GaugePressure::of, GaugePressure::pascals);
-    private static final Si<Elapsed> TIME = new Si<>("_s", Elapsed::of, Elapsed::seconds);
-    private static final Si<Power> POWER = new Si<>("_w", Power::of, Power::watts);
-    private static final Si<FlowRate> FLOW = new Si<>("_m3_per_s", FlowRate::of, FlowRate::cubicMetresPerSecond);
 
     private CheckColumns() {}
 
@@ -36,9 +26,9 @@ final class CheckColumns {
                                 "hold_start",
                                 "gauge pressure at the start of the static hold",
                                 of(TestChecks::holdStart),
-                                GAUGE),
-                        reading("hold_end", "gauge pressure at its end", of(TestChecks::holdEnd), GAUGE),
-                        reading("hold_wait", "time between them", of(TestChecks::holdWait), TIME),
+                                Si.GAUGE),
+                        reading("hold_end", "gauge pressure at its end", of(TestChecks::holdEnd), Si.GAUGE),
+                        reading("hold_wait", "time between them", of(TestChecks::holdWait), Si.TIME),
                         Stream.of(code(
                                 "hold_place",
                                 "where the air of the hold went: TEST_VOLUME or CHECK_VALVE",
@@ -77,7 +67,7 @@ final class CheckColumns {
 
     private static Stream<TestColumn> motor() {
         return Stream.of(
-                        reading("input_power", "electrical power read", of(TestChecks::inputPower), POWER),
+                        reading("input_power", "electrical power read", of(TestChecks::inputPower), Si.POWER),
                         typed("voltage", "voltage read", of(TestChecks::voltage)),
                         typed("motor_current", "motor current read, mean of the phases", of(TestChecks::motorCurrent)),
                         typed("power_factor", "power factor in percent", of(TestChecks::powerFactor)),
@@ -90,7 +80,11 @@ final class CheckColumns {
 
     private static Stream<TestColumn> plate() {
         return Stream.of(
-                        reading("motor_power", "motor power, copied from the plate", of(TestChecks::motorPower), POWER),
+                        reading(
+                                "motor_power",
+                                "motor power, copied from the plate",
+                                of(TestChecks::motorPower),
+                                Si.POWER),
                         Stream.of(code(
                                 "motor_phases",
                                 "phases of the motor, copied from the plate",
@@ -99,7 +93,7 @@ final class CheckColumns {
                                 "displacement",
                                 "displacement, copied from the plate",
                                 of(TestChecks::displacement),
-                                FLOW),
+                                Si.FLOW),
                         Stream.of(code(
                                 "control",
                                 "how the machine is controlled, copied from the plate",

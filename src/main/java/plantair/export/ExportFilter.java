@@ -40,7 +40,11 @@ public record ExportFilter(
 
     /** Whether the day of the test, where it was made, is one of those asked for. */
     boolean holds(PumpUpTest test) {
-        LocalDate day = test.performedAt().atZone(test.zone()).toLocalDate();
+        return holds(test.performedAt().atZone(test.zone()).toLocalDate());
+    }
+
+    /** Whether a day is one of those asked for. */
+    boolean holds(LocalDate day) {
         return !(from != null && day.isBefore(from) || to != null && day.isAfter(to));
     }
 }

@@ -68,7 +68,11 @@ final class IdentityColumns {
                         "confirmed",
                         "codes of the unlikely readings that the tester confirmed",
                         run -> run.test().confirmed()),
-                text("notes", "notes of the tester", run -> run.test().notes()));
+                text("notes", "notes of the tester", run -> run.test().notes()),
+                code(
+                        "submission",
+                        "made when the test was sent in; the same test is never taken in twice",
+                        run -> run.test().submission()));
     }
 
     private static @Nullable String review(TestRun run, Function<TestReview, String> value) {

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import plantair.pumpup.Efficiency;
 import plantair.pumpup.NameplateVerdict;
 import plantair.quantity.Power;
+import plantair.testrecord.LearnedCopy;
 
 /** How far the result can be believed, and what it was before its gauge was found wrong. */
 final class JudgementColumns {
@@ -72,6 +73,15 @@ final class JudgementColumns {
                                 "free air delivered before the gauge was found wrong; empty when it was not",
                                 run -> run.stored().asRecorded().orElse(null)),
                         Stream.of(
+                                number(
+                                        "learned_factor",
+                                        "warming factor that the machine had shown before; copied when recorded",
+                                        learned(LearnedCopy::learnedFactor)),
+                                number(
+                                        "learned_uncertainty",
+                                        "its relative standard uncertainty",
+                                        learned(LearnedCopy::learnedUncertainty)),
+                                code("learned_from", "number of tests behind it", learned(LearnedCopy::learnedFrom)),
                                 code(
                                         "restated_by",
                                         "number of the calibration that restates the result; empty when none does",
@@ -81,6 +91,10 @@ final class JudgementColumns {
                                         "number of its certificate, as typed",
                                         TestRun::certificate)))
                 .flatMap(columns -> columns);
+    }
+
+    private static <V> Function<TestRun, @Nullable V> learned(Function<LearnedCopy, V> value) {
+        return run -> Optional.ofNullable(run.test().learned()).map(value).orElse(null);
     }
 
     private static @Nullable Double watts(@Nullable Power power) {

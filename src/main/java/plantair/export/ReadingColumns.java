@@ -7,33 +7,15 @@ import static plantair.export.TestColumn.text;
 import static plantair.export.TestColumn.typed;
 
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plantair.equipment.RatingEntry;
-import plantair.export.TestColumn.Si;
-import plantair.quantity.AbsolutePressure;
-import plantair.quantity.Elapsed;
 import plantair.quantity.Entered;
-import plantair.quantity.GaugePressure;
-import plantair.quantity.Length;
-import plantair.quantity.Temperature;
-import plantair.quantity.VesselVolume;
 import plantair.testrecord.ResultProjection;
 import plantair.testrecord.RunEntry;
 import plantair.testrecord.TestConditions;
-import plantair.testrecord.VolumeCopy;
 
 /** What was read, as typed, and the same in SI. */
 final class ReadingColumns {
-
-    private static final Si<GaugePressure> GAUGE = new Si<>("_pa", GaugePressure::of, GaugePressure::pascals);
-    private static final Si<AbsolutePressure> ABSOLUTE =
-            new Si<>("_pa", AbsolutePressure::of, AbsolutePressure::pascals);
-    private static final Si<Temperature> TEMPERATURE = new Si<>("_k", Temperature::of, Temperature::kelvin);
-    private static final Si<Elapsed> TIME = new Si<>("_s", Elapsed::of, Elapsed::seconds);
-    private static final Si<Length> LENGTH = new Si<>("_m", Length::of, Length::metres);
-    private static final Si<VesselVolume> VOLUME = new Si<>("_m3", VesselVolume::of, VesselVolume::cubicMetres);
 
     private ReadingColumns() {}
 
@@ -43,18 +25,22 @@ final class ReadingColumns {
 
     private static Stream<TestColumn> ofRun() {
         return Stream.of(
-                        reading("start_pressure", "gauge pressure at the start", run(RunEntry::startPressure), GAUGE),
-                        reading("stop_pressure", "gauge pressure at the stop", run(RunEntry::stopPressure), GAUGE),
-                        reading("elapsed", "time from start to stop", run(RunEntry::elapsed), TIME),
-                        reading("start_air", "receiver air at the start", run(RunEntry::startAir), TEMPERATURE),
-                        reading("stop_air", "receiver air at the stop", run(RunEntry::stopAir), TEMPERATURE),
+                        reading(
+                                "start_pressure",
+                                "gauge pressure at the start",
+                                run(RunEntry::startPressure),
+                                Si.GAUGE),
+                        reading("stop_pressure", "gauge pressure at the stop", run(RunEntry::stopPressure), Si.GAUGE),
+                        reading("elapsed", "time from start to stop", run(RunEntry::elapsed), Si.TIME),
+                        reading("start_air", "receiver air at the start", run(RunEntry::startAir), Si.TEMPERATURE),
+                        reading("stop_air", "receiver air at the stop", run(RunEntry::stopAir), Si.TEMPERATURE),
                         reading(
                                 "settled_pressure",
                                 "gauge pressure after waiting",
                                 run(RunEntry::settledPressure),
-                                GAUGE),
-                        reading("settled_air", "receiver air after waiting", run(RunEntry::settledAir), TEMPERATURE),
-                        reading("settled_wait", "how long was waited", run(RunEntry::settledWait), TIME))
+                                Si.GAUGE),
+                        reading("settled_air", "receiver air after waiting", run(RunEntry::settledAir), Si.TEMPERATURE),
+                        reading("settled_wait", "how long was waited", run(RunEntry::settledWait), Si.TIME))
                 .flatMap(columns -> columns);
     }
 
@@ -68,13 +54,17 @@ final class ReadingColumns {
                                 "intake_temperature",
                                 "air at the intake",
                                 once(TestConditions::intakeTemperature),
-                                TEMPERATURE),
+                                Si.TEMPERATURE),
                         typed(
                                 "intake_humidity",
                                 "relative humidity at the intake",
                                 once(TestConditions::intakeHumidity)),
-                        reading("barometer", "barometer read in the test", once(TestConditions::barometer), ABSOLUTE),
-                        reading("water", "liquid water left inside", once(TestConditions::water), VOLUME),
+                        reading(
+                                "barometer",
+                                "barometer read in the test",
+                                once(TestConditions::barometer),
+                                Si.ABSOLUTE),
+                        reading("water", "liquid water left inside", once(TestConditions::water), Si.VOLUME),
                         typed("speed", "shaft speed read", once(TestConditions::speed)))
                 .flatMap(columns -> columns);
     }
@@ -90,12 +80,12 @@ final class ReadingColumns {
                                 "site_elevation",
                                 "elevation, copied from the site",
                                 once(TestConditions::siteElevation),
-                                LENGTH),
+                                Si.LENGTH),
                         reading(
                                 "site_barometer",
                                 "usual barometer, copied from the site",
                                 once(TestConditions::siteBarometer),
-                                ABSOLUTE),
+                                Si.ABSOLUTE),
                         Stream.of(
                                 number(
                                         "station_pressure_pa",
@@ -105,8 +95,7 @@ final class ReadingColumns {
                                 text(
                                         "volumes",
                                         "receivers and pipe pieces as typed, copied from the register",
-                                        run -> join(
-                                                run.test().volumes().stream().map(ReadingColumns::volume))),
+                                        run -> CopyText.volumes(run.test().volumes())),
                                 number(
                                         "net_volume_m3",
                                         "receivers and pipes less water",
@@ -114,29 +103,8 @@ final class ReadingColumns {
                                 text(
                                         "ratings",
                                         "rating points as typed, copied from the plate",
-                                        run -> join(
-                                                run.test().ratings().stream().map(ReadingColumns::rating)))))
+                                        run -> CopyText.ratings(run.test().ratings()))))
                 .flatMap(columns -> columns);
-    }
-
-    private static String volume(VolumeCopy copy) {
-        String size = copy.volume() != null
-                ? copy.volume().text()
-                : "length " + textOf(copy.length()) + ", bore " + textOf(copy.bore());
-        String mawp = copy.mawp() == null ? "" : ", MAWP " + copy.mawp().text();
-        return copy.kind() + " " + copy.label() + ": " + size + mawp;
-    }
-
-    private static String textOf(@Nullable Entered entered) {
-        return entered == null ? "" : entered.text();
-    }
-
-    private static String rating(RatingEntry rating) {
-        return rating.flow().text() + " at " + rating.pressure().text() + " gauge, " + rating.basis();
-    }
-
-    private static String join(Stream<String> parts) {
-        return parts.collect(Collectors.joining("; "));
     }
 
     private static Function<TestRun, @Nullable Entered> run(Function<RunEntry, @Nullable Entered> reading) {

@@ -3,7 +3,6 @@ package plantair.export;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.Entered;
@@ -70,22 +69,7 @@ record TestColumn(String header, String description, Function<TestRun, String> v
                                 .orElse(null)));
     }
 
-    private static String plain(double number) {
+    static String plain(double number) {
         return new BigDecimal(Double.toString(number)).toPlainString();
-    }
-
-    /**
-     * How a reading becomes a number in SI.
-     *
-     * @param suffix end of the column's name, such as {@code _pa}
-     * @param quantity the quantity of a reading
-     * @param number its number in SI
-     */
-    record Si<Q>(String suffix, Function<Entered, Q> quantity, ToDoubleFunction<Q> number) {
-
-        @Nullable
-        Double of(@Nullable Entered entered) {
-            return entered == null ? null : number.applyAsDouble(quantity.apply(entered));
-        }
     }
 }

@@ -1,5 +1,6 @@
 package plantair.export;
 
+import jakarta.persistence.EntityManager;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,9 @@ import plantair.testrecord.TestReviews;
 @Service
 public class TestFile {
 
+    /** Name of the file, without {@code .csv}. */
+    public static final String NAME = "tests";
+
     private static final int BATCH = 100;
     private static final CSVFormat RFC_4180 = CSVFormat.RFC4180
             .builder()
@@ -37,6 +41,7 @@ public class TestFile {
     private final StoredResults results;
     private final TestReviews reviews;
     private final ResultProjection projection;
+    private final EntityManager entities;
     private final TransactionTemplate reading;
 
     TestFile(
@@ -44,11 +49,13 @@ public class TestFile {
             StoredResults results,
             TestReviews reviews,
             ResultProjection projection,
+            EntityManager entities,
             TransactionTemplate transaction) {
         this.tests = tests;
         this.results = results;
         this.reviews = reviews;
         this.projection = projection;
+        this.entities = entities;
         this.reading = new TransactionTemplate(Objects.requireNonNull(transaction.getTransactionManager()));
         this.reading.setReadOnly(true);
     }
@@ -64,7 +71,7 @@ public class TestFile {
         boolean more = true;
         while (more) {
             long after = last;
-            Batch batch = Objects.requireNonNull(reading.execute(status -> batch(filter, after)));
+            Batch batch = Objects.requireNonNull(reading.execute(status -> forgetting(batch(filter, after))));
             for (List<String> row : batch.rows) {
                 printer.printRecord(row);
             }
@@ -72,6 +79,12 @@ public class TestFile {
             last = batch.last;
             more = batch.size == BATCH;
         }
+    }
+
+    /** Inside a longer transaction nothing else would let go of what was read. */
+    private Batch forgetting(Batch batch) {
+        entities.clear();
+        return batch;
     }
 
     private record Batch(int size, long last, List<List<String>> rows) {}

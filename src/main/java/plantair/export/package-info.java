@@ -1,6 +1,18 @@
 /** Everything out as CSV. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "pumpup", "site", "equipment", "instrument", "testrecord", "web"})
+@ApplicationModule(
+        allowedDependencies = {
+            "quantity",
+            "pumpup",
+            "trend",
+            "site",
+            "equipment",
+            "instrument",
+            "maintenance",
+            "register",
+            "testrecord",
+            "web"
+        })
 package plantair.export;
 
 import org.jspecify.annotations.NullMarked;

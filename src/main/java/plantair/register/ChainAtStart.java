@@ -1,12 +1,8 @@
 package plantair.register;
 
-import java.time.Clock;
-import java.util.List;
-import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.SmartInitializingSingleton;
-import org.springframework.data.domain.Limit;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -20,29 +16,19 @@ import org.springframework.transaction.support.TransactionTemplate;
 class ChainAtStart implements SmartInitializingSingleton {
 
     private static final Logger LOG = LoggerFactory.getLogger(ChainAtStart.class);
-    private static final int BATCH = 500;
+    private static final String BY = "Plant Air Records";
     private static final String FOUND = "was there when the chain of changes was begun";
 
-    private final ChangeRecords records;
     private final Changes changes;
-    private final RecordTexts texts;
+    private final ChainIntake intake;
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;
-    private final Clock clock;
 
-    ChainAtStart(
-            ChangeRecords records,
-            Changes changes,
-            RecordTexts texts,
-            JdbcTemplate jdbc,
-            TransactionTemplate transaction,
-            Clock clock) {
-        this.records = records;
+    ChainAtStart(Changes changes, ChainIntake intake, JdbcTemplate jdbc, TransactionTemplate transaction) {
         this.changes = changes;
-        this.texts = texts;
+        this.intake = intake;
         this.jdbc = jdbc;
         this.transaction = transaction;
-        this.clock = clock;
     }
 
     @Override
@@ -61,49 +47,10 @@ class ChainAtStart implements SmartInitializingSingleton {
 
     /** One transaction: a chain that is half begun would be no chain. */
     private void begin() {
-        long linked = linkOld();
-        for (ChangeKind kind : ChangeKind.values()) {
-            linked += addMissing(kind);
-        }
+        long linked = intake.takeIn(BY, FOUND);
         jdbc.update("update chain_end set begun = true where id = 1");
         if (linked > 0) {
             LOG.info("Began the chain of changes with {} lines", linked);
         }
-    }
-
-    private long linkOld() {
-        long count = 0;
-        List<ChangeRecord> batch = records.findByChainNumberIsNullOrderById(Limit.of(BATCH));
-        while (!batch.isEmpty()) {
-            batch.forEach(changes::linkOld);
-            count += batch.size();
-            batch = records.findByChainNumberIsNullOrderById(Limit.of(BATCH));
-        }
-        return count;
-    }
-
-    private long addMissing(ChangeKind kind) {
-        long count = 0;
-        List<Long> ids = texts.idsFrom(kind, Long.MIN_VALUE, BATCH);
-        while (!ids.isEmpty()) {
-            long last = ids.get(ids.size() - 1);
-            Map<Long, ChangeRecord> newest = records.newestById(kind, ids.get(0), last);
-            for (long id : ids) {
-                if (!newest.containsKey(id)) {
-                    changes.save(new ChangeRecord(
-                            clock.instant(),
-                            "Plant Air Records",
-                            kind,
-                            id,
-                            kind.words() + " " + id,
-                            null,
-                            FOUND,
-                            FOUND));
-                    count++;
-                }
-            }
-            ids = last == Long.MAX_VALUE ? List.of() : texts.idsFrom(kind, last + 1, BATCH);
-        }
-        return count;
     }
 }

@@ -166,8 +166,7 @@ public class PumpUpTest {
     }
 
     /** The machine's own warming factor on the day of recording; null when none was known or needed. */
-    @Nullable
-    LearnedCopy learned() {
+    public @Nullable LearnedCopy learned() {
         return learned;
     }
 

@@ -77,9 +77,7 @@ public class RecordTest {
     }
 
     private PumpUpTest save(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {
-        LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
-        PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
-        projection.add(test);
+        PumpUpTest test = add(draft, by, correction);
         followers
                 .orderedStream()
                 .forEach(follower -> follower.changed(test.compressor().id()));
@@ -92,6 +90,14 @@ public class RecordTest {
                 null,
                 "test of " + draft.compressor().tag() + " at " + draft.performedAt() + " by " + draft.tester(),
                 correction == null ? "test recorded" : correction.reason()));
+        return test;
+    }
+
+    /** Records a test with its result and tells nobody. */
+    PumpUpTest add(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {
+        LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
+        PumpUpTest test = tests.saveAndFlush(new PumpUpTest(draft, learned, clock.instant(), by, correction));
+        projection.add(test);
         return test;
     }
 

@@ -116,7 +116,7 @@ final class AccessRulesTests {
 
     /** The pattern without the expressions that narrow it. */
     private static String plain(String pattern) {
-        return pattern.replaceAll(":[^}]+\\}", "}");
+        return pattern.replaceAll(":([^{}]|\\{[^}]*\\})+\\}", "}");
     }
 
     @Test

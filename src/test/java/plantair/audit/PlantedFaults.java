@@ -35,7 +35,8 @@ final class PlantedFaults {
             "'BELT'",
             "'SETTLED'",
             "'CHECK_VALVE'",
-            "'EN_1_6'");
+            "'EN_1_6'",
+            "'MANAGER'");
 
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;
@@ -97,7 +98,7 @@ final class PlantedFaults {
         switch (type.toLowerCase(Locale.ROOT)) {
             case "character varying", "text" -> {
                 values.add("''");
-                values.add(column + " || ' '");
+                values.add("' ' || " + column); // behind it PostgreSQL cuts what a column is too short for
                 values.addAll(TEXTS);
             }
             case "boolean" -> values.addAll(List.of("true", "false"));

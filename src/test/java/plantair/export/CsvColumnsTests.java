@@ -6,32 +6,55 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The table of docs/csv.md against the program. */
+/** The tables of docs/csv.md against the program. */
 final class CsvColumnsTests {
 
     @Test
-    void documentsEveryColumnInOrder() throws IOException {
-        List<String> program = TestColumns.ALL.stream()
-                .map(column -> "| `" + column.header() + "` | " + column.description() + " |")
-                .toList();
+    void documentsEveryFileAndColumnInOrder() throws IOException {
+        List<String> program =
+                DictionaryLine.all().stream().map(CsvColumnsTests::documented).toList();
 
-        assertThat(rows()).containsExactlyElementsOf(program);
+        assertThat(documented()).containsExactlyElementsOf(program);
     }
 
     @Test
-    void namesNoColumnTwice() {
-        assertThat(TestColumns.ALL)
-                .extracting(TestColumn::header)
-                .doesNotHaveDuplicates()
-                .allMatch(header -> header.matches("[a-z][a-z0-9_]*"));
+    void namesNoColumnOfAFileTwice() {
+        Map<String, List<String>> columns = DictionaryLine.all().stream()
+                .filter(line -> !line.column().isEmpty())
+                .collect(Collectors.groupingBy(
+                        DictionaryLine::file, Collectors.mapping(DictionaryLine::column, Collectors.toList())));
+
+        assertThat(columns.values())
+                .allSatisfy(headers -> assertThat(headers)
+                        .doesNotHaveDuplicates()
+                        .allMatch(header -> header.matches("[a-z][a-z0-9_]*")));
     }
 
-    private static List<String> rows() throws IOException {
-        try (Stream<String> lines = Files.lines(Path.of("docs/csv.md"))) {
-            return lines.filter(line -> line.startsWith("| `")).toList();
+    @Test
+    void tellsTheUnitOfEveryNumberInSi() {
+        assertThat(DictionaryLine.all())
+                .filteredOn(line -> line.meaning().endsWith(", in SI"))
+                .hasSizeGreaterThan(30)
+                .noneMatch(line -> line.unit().isEmpty());
+    }
+
+    private static String documented(DictionaryLine line) {
+        if (line.column().isEmpty()) {
+            return "### `" + line.file() + ".csv` One row is " + line.meaning() + ".";
         }
+        String unit = line.unit().isEmpty() ? " |" : " " + line.unit() + " |";
+        return "| `" + line.column() + "` | " + line.meaning() + " |" + unit;
+    }
+
+    private static List<String> documented() throws IOException {
+        String columns = Files.readString(Path.of("docs/csv.md")).split("\n## Columns\n")[1];
+        return Stream.of(columns.replaceAll("(### `.*`)\n\n", "$1 ").split("\n"))
+                .filter(line -> line.startsWith("| `") || line.startsWith("### "))
+                .toList();
     }
 }

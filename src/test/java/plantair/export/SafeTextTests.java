@@ -33,8 +33,15 @@ final class SafeTextTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "Ann", "C-1", "a=b", "1-2", "'=1", "é", "60 % = good", "\nnote"})
+    @ValueSource(strings = {"", " ", "Ann", "C-1", "a=b", "1-2", "'n", "é", "60 % = good", "\nnote"})
     void leavesOtherTextAsItIs(String text) {
         assertThat(SafeText.of(text)).isEqualTo(text);
+    }
+
+    /** One more apostrophe, or taking it away would leave "=1". */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "Ann", "=1", "'=1", "''=1", "'", "'' =1", "'Ann", "-", "'\tx"})
+    void givesEveryTextBack(String text) {
+        assertThat(SafeText.undo(SafeText.of(text))).isEqualTo(text);
     }
 }

@@ -14,6 +14,7 @@ import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.servlet.ModelAndView;
 import plantair.web.NoSuchRecord;
@@ -49,6 +50,11 @@ final class ErrorPages {
     })
     ModelAndView badRequest(HttpServletRequest request) {
         return page(HttpStatus.BAD_REQUEST, request);
+    }
+
+    @ExceptionHandler(MaxUploadSizeExceededException.class)
+    ModelAndView tooLarge(HttpServletRequest request) {
+        return page(HttpStatus.CONTENT_TOO_LARGE, request);
     }
 
     /** A body that Tomcat cannot take apart: bad encoding, too many parts, too large. */

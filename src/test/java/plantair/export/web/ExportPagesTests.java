@@ -71,6 +71,48 @@ abstract class ExportPagesTests {
     }
 
     @Test
+    void sendsEverythingAsOneZip() throws Exception {
+        plant.plan(compressor).record();
+
+        HttpResponse<byte[]> answer = get("/export/all.zip");
+
+        assertThat(answer.headers().firstValue("content-type")).hasValue("application/zip");
+        assertThat(answer.headers().firstValue("content-disposition"))
+                .hasValue("attachment; filename=\"plant-air-records-2026-06-15.zip\"");
+        assertThat(answer.body()).startsWith('P', 'K');
+    }
+
+    @Test
+    void sendsEachFileOfTheZipAlone() throws Exception {
+        assertThat(new String(get("/export/sites.csv").body(), StandardCharsets.UTF_8))
+                .startsWith("\uFEFFsite_id,name,")
+                .contains("Süd");
+        assertThat(new String(get("/export/dictionary.csv").body(), StandardCharsets.UTF_8))
+                .startsWith("\uFEFFfile,column,meaning,unit");
+        assertThat(get("/export/accounts.csv").statusCode()).isEqualTo(404);
+        assertThat(get("/export/all.csv").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void sendsTheAuditPackOfAMachine() throws Exception {
+        plant.plan(compressor).record();
+
+        HttpResponse<byte[]> answer = get("/export/pack/" + compressor.id() + ".zip?from=2026-01-01&to=2026-12-31");
+
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(answer.body()).startsWith('P', 'K');
+        assertThat(get("/export/pack?compressor=" + compressor.id() + "&from=2026-01-01&to=")
+                        .headers()
+                        .firstValue("location"))
+                .hasValueSatisfying(address ->
+                        assertThat(address).endsWith("/export/pack/" + compressor.id() + ".zip?from=2026-01-01&to="));
+        assertThat(get("/export/pack").statusCode()).isEqualTo(422);
+        assertThat(get("/export/pack/999.zip").statusCode()).isEqualTo(422);
+        assertThat(get("/export/pack/" + compressor.id() + ".zip?from=x").statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
     void sendsTheHeaderWhenThereIsNoTest() throws Exception {
         assertThat(new String(get("/export/tests.csv").body(), StandardCharsets.UTF_8))
                 .startsWith("\uFEFFtest_id,run,")

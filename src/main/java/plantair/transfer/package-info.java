@@ -1,0 +1,18 @@
+/** Takes in records written elsewhere: test logs as CSV, and the zip of everything of another installation. */
+@NullMarked
+@ApplicationModule(
+        allowedDependencies = {
+            "quantity",
+            "pumpup",
+            "site",
+            "equipment",
+            "instrument",
+            "register",
+            "testrecord",
+            "export",
+            "web"
+        })
+package plantair.transfer;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
