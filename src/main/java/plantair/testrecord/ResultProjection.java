@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
+import plantair.equipment.CompressorFollower;
 import plantair.instrument.AsFound;
 import plantair.instrument.Calibration;
 import plantair.instrument.Calibrations;
@@ -34,6 +37,7 @@ public class ResultProjection {
     private final Calibrations calibrations;
     private final GaugeRestatements restatements;
     private final TransactionTemplate transaction;
+    private final ObjectProvider<CompressorFollower> followers;
     private final JsonMapper json = JsonMapper.builder().build();
 
     ResultProjection(
@@ -41,12 +45,14 @@ public class ResultProjection {
             StoredResults results,
             Calibrations calibrations,
             GaugeRestatements restatements,
-            TransactionTemplate transaction) {
+            TransactionTemplate transaction,
+            ObjectProvider<CompressorFollower> followers) {
         this.tests = tests;
         this.results = results;
         this.calibrations = calibrations;
         this.restatements = restatements;
         this.transaction = transaction;
+        this.followers = followers;
     }
 
     /** The whole result as stored, without its working. */
@@ -91,18 +97,22 @@ public class ResultProjection {
     }
 
     /**
-     * Computes what is missing, as after loading tests by SQL.
+     * Computes what is missing, as after loading tests by SQL, and tells those who follow the machines.
      *
      * @return how many results were added
      */
     public int fill() {
         List<Long> missing = results.testsWithoutResult();
+        Set<Long> machines = new TreeSet<>();
         for (Long id : missing) {
             transaction.executeWithoutResult(status -> {
                 PumpUpTest test = tests.findById(id).orElseThrow();
                 results.save(row(test, tests.findBySupersedesId(id).isEmpty()));
+                machines.add(test.compressor().id());
             });
         }
+        machines.forEach(id -> transaction.executeWithoutResult(
+                status -> followers.orderedStream().forEach(follower -> follower.changed(id))));
         return missing.size();
     }
 

@@ -26,6 +26,7 @@ import plantair.testing.Plant;
 import plantair.testrecord.ChooseBaseline;
 import plantair.testrecord.Histories;
 import plantair.testrecord.PumpUpTest;
+import plantair.testrecord.ResultsAtStart;
 import plantair.trend.Limits;
 import plantair.trend.Standing;
 import plantair.web.StaleRecord;
@@ -46,6 +47,9 @@ abstract class MachineStatesTests {
 
     @Autowired
     private StatesAtStart start;
+
+    @Autowired
+    private ResultsAtStart results;
 
     @Autowired
     private SiteLimits siteLimits;
@@ -111,6 +115,18 @@ abstract class MachineStatesTests {
         jdbc.update("update machine_state set detail = '{}', standing = 'OK', part = 2");
 
         start.run(new DefaultApplicationArguments("--rebuild-results"));
+
+        assertThat(rows()).isEqualTo(before);
+    }
+
+    @Test
+    void followsResultsThatWereMissingAtTheStart() {
+        List<Map<String, Object>> before = rows();
+        jdbc.update("delete from pump_up_result where test_id = 3");
+        states.changed(compressor.id());
+        assertThat(rows()).isNotEqualTo(before);
+
+        results.run(new DefaultApplicationArguments());
 
         assertThat(rows()).isEqualTo(before);
     }
