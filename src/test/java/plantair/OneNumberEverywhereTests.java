@@ -182,7 +182,8 @@ final class OneNumberEverywhereTests {
     }
 
     private String get(String path) {
-        var page = Client.signedIn("http://127.0.0.1:" + port, "ann", People.PASSWORD).get(path);
+        var page = Client.signedIn("http://127.0.0.1:" + port, "ann", People.PASSWORD)
+                .get(path);
         assertThat(page.statusCode()).as(path).isEqualTo(200);
         return page.body();
     }

@@ -84,9 +84,12 @@ final class AccountJourneyTests {
             page.locator("#again").fill(CHOSEN);
             press(page, "Change the password");
             signIn(page, CHOSEN);
-            assertThat(page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Eve Øst"))).isVisible();
-            assertThat(page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Accounts"))).hasCount(0);
-            page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Sign out")).click();
+            assertThat(page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Eve Øst")))
+                    .isVisible();
+            assertThat(page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Accounts")))
+                    .hasCount(0);
+            page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Sign out"))
+                    .click();
             assertThat(page).hasURL(Pattern.compile(".*/login\\?left"));
         }
     }
