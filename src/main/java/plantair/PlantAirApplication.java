@@ -6,6 +6,7 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Bean;
+import plantair.backup.BackupCommands;
 
 /** Starts Plant Air Records. */
 @SpringBootApplication
@@ -16,11 +17,18 @@ public class PlantAirApplication {
 
     public static void main(String[] args) {
         DurableFiles.register();
+        if (BackupCommands.isOne(args)) {
+            System.exit(BackupCommands.run(args));
+        }
         var application = new SpringApplication(PlantAirApplication.class);
-        if (List.of(args).contains("--" + REBUILD_RESULTS)) {
+        boolean endsByItself = List.of(args).contains("--" + REBUILD_RESULTS);
+        if (endsByItself) {
             application.setWebApplicationType(WebApplicationType.NONE);
         }
-        application.run(args);
+        var running = application.run(args);
+        if (endsByItself) {
+            running.close();
+        }
     }
 
     /** The only source of "now" in the application. */

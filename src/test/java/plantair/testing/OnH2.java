@@ -18,7 +18,9 @@ import org.springframework.context.annotation.Import;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @Inherited
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "spring.datasource.url=" + OnH2.URL)
+@SpringBootTest(
+        webEnvironment = WebEnvironment.RANDOM_PORT,
+        properties = {"spring.datasource.url=" + OnH2.URL, "plantair.backup.directory=target/backups"})
 @AutoConfigureMockMvc
 @Import({FixedClock.class, Database.class})
 public @interface OnH2 {

@@ -14,7 +14,7 @@ import org.springframework.context.annotation.Import;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @Inherited
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT)
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "plantair.backup.directory=target/backups")
 @AutoConfigureMockMvc
 @Import({FixedClock.class, Database.class, PostgresConfiguration.class})
 public @interface OnPostgres {}
