@@ -32,25 +32,27 @@ public class Backups {
     private final DataSource database;
     private final BackupFolder folder;
     private final Clock clock;
+    private final String url;
     private volatile @Nullable Failure failure;
 
     Backups(DataSource database, @Value("${plantair.backup.directory:./data/backups}") Path directory, Clock clock) {
         this.database = database;
         this.folder = new BackupFolder(directory);
         this.clock = clock;
+        this.url = url(database);
     }
 
     /** Whether the program makes the backups; PostgreSQL makes its own. */
     public boolean areOurs() {
-        return url().startsWith("jdbc:h2:");
+        return url.startsWith("jdbc:h2:");
     }
 
     /** Whether the records are in a file, which is worth a backup a day. */
     boolean areOfFile() {
-        return areOurs() && !url().startsWith("jdbc:h2:mem:");
+        return areOurs() && !url.startsWith("jdbc:h2:mem:");
     }
 
-    private String url() {
+    private static String url(DataSource database) {
         try (var connection = database.getConnection()) {
             return connection.getMetaData().getURL();
         } catch (SQLException failed) {
