@@ -83,8 +83,9 @@ public class RecordEvent {
         if (again.isPresent()) {
             return again.get();
         }
-        if (events.findBySupersedesId(old.id()).isPresent() || old.isWithdrawn() && correction.withdraws()) {
-            throw new StaleRecord("maintenance event " + old.id());
+        Optional<MaintenanceEvent> later = events.findBySupersedesId(old.id());
+        if (later.isPresent() || old.isWithdrawn() && correction.withdraws()) {
+            throw new StaleRecord("maintenance event " + old.id(), later(later.orElse(old)));
         }
         MaintenanceEvent event = save(draft, by, correction);
         changes.save(new ChangeRecord(
@@ -97,6 +98,11 @@ public class RecordEvent {
                 event.lines(),
                 correction.reason()));
         return event;
+    }
+
+    private static StaleRecord.Later later(MaintenanceEvent event) {
+        String page = "/compressors/" + event.compressorId() + "/events";
+        return new StaleRecord.Later(page, event.recordedBy(), event.recordedAt(), String.valueOf(event.reason()));
     }
 
     private Compressor lock(long compressorId) {

@@ -1,5 +1,7 @@
 package plantair.register;
 
+import java.util.List;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.repository.Repository;
@@ -12,4 +14,7 @@ public interface Changes extends Repository<ChangeRecord, Long> {
     long count();
 
     Page<ChangeRecord> findAllByOrderByIdDesc(Pageable page);
+
+    /** The changes of one thing, newest first. */
+    List<ChangeRecord> findByKindAndObjectIdOrderByIdDesc(ChangeKind kind, long objectId, Limit limit);
 }

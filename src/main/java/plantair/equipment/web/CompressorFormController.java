@@ -117,7 +117,7 @@ final class CompressorFormController {
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors);
         Optional<CompressorFacts> facts = form.read(sent);
         checkTag(sent, facts, compressor.site().id(), id);
-        sent.change(compressor, facts);
+        sent.change(register, compressor, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, compressor.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent()

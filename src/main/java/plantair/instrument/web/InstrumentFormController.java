@@ -90,7 +90,7 @@ final class InstrumentFormController {
         Optional<InstrumentFacts> facts =
                 new InstrumentReader(sent, instrument.facts().kind()).read(form);
         checkTag(sent, facts, id);
-        sent.change(instrument, facts);
+        sent.change(register, instrument, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, instrument.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent()
