@@ -94,7 +94,8 @@ final class DiskFullOnH2Tests extends DiskFullTests {
                 () -> "jdbc:h2:limited:durable:" + folder.resolve("plant-air").toAbsolutePath()
                         + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
                         + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE");
-        properties.add("plantair.backup.directory", () -> folder.resolve("backups"));
+        properties.add(
+                "plantair.backup.directory", () -> folder.resolve("backups").toString());
     }
 
     @AfterEach

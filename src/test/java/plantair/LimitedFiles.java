@@ -12,7 +12,7 @@ import org.h2.store.fs.FilePathWrapper;
  * Files on a disk that a test can fill, for addresses {@code jdbc:h2:limited:durable:}. While it is full, a write that
  * makes a file longer writes half of it and fails with the words of Linux; one within the file is done, as on a real disk.
  */
-final class LimitedFiles extends FilePathWrapper {
+public final class LimitedFiles extends FilePathWrapper {
 
     private static volatile boolean full;
 

@@ -76,7 +76,7 @@ public final class AppProcess implements AutoCloseable {
     }
 
     /** Starts on a PostgreSQL database of its own, as one that is restored. */
-    public static AppProcess onPostgres(Path directory, String url, String user, String... arguments) {
+    public static AppProcess onDatabase(Path directory, String url, String user, String... arguments) {
         return start(directory, url, user, "", arguments);
     }
 
