@@ -6,6 +6,7 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Bean;
+import plantair.backup.BackupCommands;
 
 /** Starts Plant Air Records. */
 @SpringBootApplication
@@ -19,6 +20,9 @@ public class PlantAirApplication {
 
     public static void main(String[] args) {
         DurableFiles.register();
+        if (BackupCommands.isOne(args)) {
+            System.exit(BackupCommands.run(args));
+        }
         var application = new SpringApplication(PlantAirApplication.class);
         boolean command =
                 List.of(args).contains("--" + REBUILD_RESULTS) || List.of(args).contains(VERIFY);

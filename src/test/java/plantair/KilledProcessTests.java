@@ -2,101 +2,95 @@ package plantair;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.URI;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.UUID;
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plantair.testing.AppProcess;
 import plantair.testing.Client;
+import plantair.testing.OwnPostgres;
+import plantair.testing.PlantForms;
+import plantair.testing.SentForm;
 
-/** A save that was acknowledged is there after the process was killed (SIGKILL) a moment later; a real process, H2. The session too: nobody signs in again. */
+/**
+ * Killed (SIGKILL) at random moments while people write: every save that was acknowledged is there, whole, with its result,
+ * and the program starts again; the session is there too, nobody signs in again. Real processes, fixed seed; {@code -Dfaults=50} for more moments than the usual few.
+ */
 final class KilledProcessTests {
 
-    private static final int ROUNDS = 3;
+    private static final int MOMENTS = Integer.getInteger("faults", 4);
+    private static final long SEED = 20261125;
+    private static final int LONGEST_WAIT_MS = 1_500;
 
-    private static String get(Client ann, String path) {
-        HttpResponse<String> response = ann.get(path);
-        assertThat(response.statusCode()).as(path).isEqualTo(200);
-        return response.body();
-    }
+    private final Random random = new Random(SEED);
 
-    private static Map<String, String> test(String note) {
-        Map<String, String> form = new LinkedHashMap<>(Map.of(
-                "submission", UUID.randomUUID().toString(),
-                "date", "2026-05-12",
-                "time", "14:05",
-                "tester", "Ann",
-                "airTemperature", "NOT_MEASURED",
-                "receivers", "1",
-                "intakeTemperature.number", "75",
-                "intakeTemperature.unit", "[degF]",
-                "notes", note));
-        String[] seconds = {"62.2", "62.8", "62.5"};
-        for (int i = 0; i < seconds.length; i++) {
-            String run = "runs[" + i + "].";
-            form.put(run + "startPressure.number", "140");
-            form.put(run + "startPressure.unit", "[psi]");
-            form.put(run + "stopPressure.number", "172");
-            form.put(run + "stopPressure.unit", "[psi]");
-            form.put(run + "elapsed.number", seconds[i]);
-            form.put(run + "elapsed.unit", "s");
+    @TempDir
+    private Path folder;
+
+    @Test
+    void losesNothingOnH2() throws Exception {
+        try (AppProcess app = AppProcess.onH2File(folder)) {
+            killAgainAndAgain(app);
         }
-        return form;
     }
 
     @Test
-    void losesNothingThatWasAcknowledged(@TempDir Path directory) {
-        try (AppProcess app = AppProcess.onH2File(directory)) {
-            Client ann = Client.first(app);
-            register(ann);
-            for (int round = 1; round <= ROUNDS; round++) {
-                String note = "saved just before kill " + round;
-                HttpResponse<String> saved = ann.post("/compressors/1/tests", test(note));
-                assertThat(saved.statusCode()).as(saved.body()).isEqualTo(302);
-
-                app.killHard();
-                app.restart();
-                ann.moveTo(app.baseUrl());
-
-                assertThat(URI.create(saved.headers().firstValue("Location").orElseThrow())
-                                .getPath())
-                        .as("numbers without a gap")
-                        .isEqualTo("/tests/" + round);
-                assertThat(get(ann, "/tests/" + round)).contains(note, "Free air delivered");
-            }
-            assertThat(get(ann, "/compressors/1")).contains("C-1");
+    void losesNothingOnPostgres() throws Exception {
+        try (var server = OwnPostgres.start(folder.resolve("server"));
+                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user())) {
+            killAgainAndAgain(app);
         }
     }
 
-    private static void register(Client ann) {
-        Map<String, String> site = Map.of(
-                "name", "North works",
-                "zone", "America/Chicago",
-                "elevation.number", "600",
-                "elevation.unit", "[ft_i]");
-        assertThat(ann.post("/sites", site).statusCode()).isEqualTo(302);
-        Map<String, String> compressor = Map.of(
-                "site", "1",
-                "tag", "C-1",
-                "kind", "PISTON",
-                "stages", "2",
-                "drive", "BELT",
-                "control", "START_STOP");
-        assertThat(ann.post("/compressors", compressor).statusCode()).isEqualTo(302);
-        Map<String, String> receiver = Map.of(
-                "site", "1",
-                "tag", "R-1",
-                "volume.number", "120",
-                "volume.unit", "[gal_us]",
-                "volumeKnownBy", "PLATE",
-                "mawp.number", "200",
-                "mawp.unit", "[psi]",
-                "reliefSet.number", "190",
-                "reliefSet.unit", "[psi]");
-        assertThat(ann.post("/receivers", receiver).statusCode()).isEqualTo(302);
+    private void killAgainAndAgain(AppProcess app) throws Exception {
+        Client ann = registered(app);
+        var writers = new Writers(ann);
+        for (int moment = 1; moment <= MOMENTS; moment++) {
+            int before = writers.acknowledged();
+            writers.start();
+            Thread.sleep(random.nextInt(LONGEST_WAIT_MS));
+            if (moment == 1) {
+                writers.awaitOne();
+            }
+            app.killHard();
+            writers.stop();
+            app.restart();
+            ann.moveTo(app.baseUrl());
+            writers.check(app, "kill " + moment + " after " + (writers.acknowledged() - before) + " more");
+        }
+    }
+
+    /** The application stays; only the server is killed, and it finds its way back by itself. */
+    @Test
+    void losesNothingWhenTheDatabaseServerIsKilled() throws Exception {
+        try (var server = OwnPostgres.start(folder.resolve("server"));
+                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user())) {
+            Client ann = registered(app);
+            var writers = new Writers(ann);
+            writers.start();
+            writers.awaitOne();
+            Thread.sleep(random.nextInt(LONGEST_WAIT_MS));
+
+            SentForm form = Writers.test("while it is away").with("_csrf", ann.token());
+            server.killHard();
+            writers.stop();
+
+            HttpResponse<String> refused = ann.postAsIs(form.address(), form.fields());
+            assertThat(refused.statusCode()).isEqualTo(503);
+            assertThat(refused.body()).contains("The records cannot be reached just now", "while it is away");
+            server.startAgain();
+            writers.check(app, "server killed");
+            ann.saved(Writers.test("after it came back"));
+        }
+    }
+
+    private static Client registered(AppProcess app) {
+        Client ann = Client.first(app);
+        for (SentForm form : List.of(PlantForms.SITE, PlantForms.COMPRESSOR, PlantForms.RECEIVER)) {
+            ann.saved(form);
+        }
+        return ann;
     }
 }

@@ -27,8 +27,10 @@ import plantair.quantity.FlowUnit;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.PressureUnit;
 import plantair.quantity.Rounded;
+import plantair.testing.Client;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
+import plantair.testing.People;
 import plantair.testing.Plant;
 import plantair.testrecord.PumpUpTest;
 import tools.jackson.databind.JsonNode;
@@ -179,12 +181,16 @@ final class OneNumberEverywhereTests {
         return JsonMapper.builder().build().readTree(answered);
     }
 
-    private String get(String path) throws Exception {
-        return send(request(path));
+    private String get(String path) {
+        var page = Client.signedIn("http://127.0.0.1:" + port, "ann", People.PASSWORD)
+                .get(path);
+        assertThat(page.statusCode()).as(path).isEqualTo(200);
+        return page.body();
     }
 
     private HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
+                .header("Authorization", People.basic());
     }
 
     private static String send(HttpRequest.Builder request) throws IOException, InterruptedException {

@@ -40,9 +40,13 @@ public class RecordCalibration {
         if (again.isPresent()) {
             return again.get();
         }
-        if (calibrations.findBySupersedesId(old.id()).isPresent()) {
-            throw new StaleRecord("calibration " + old.id());
-        }
+        calibrations.findBySupersedesId(old.id()).ifPresent(later -> {
+            String page = "/instruments/" + old.instrument().id();
+            throw new StaleRecord(
+                    "calibration " + old.id(),
+                    new StaleRecord.Later(
+                            page, later.recordedBy(), later.recordedAt(), String.valueOf(later.reason())));
+        });
         Calibration calibration = save(draft, by, new Calibration.Correction(old.id(), reason));
         changes.save(new ChangeRecord(
                 clock.instant(),

@@ -83,10 +83,16 @@ public class RecordEvent {
         if (again.isPresent()) {
             return again.get();
         }
-        if (events.findBySupersedesId(old.id()).isPresent() || old.isWithdrawn() && correction.withdraws()) {
-            throw new StaleRecord("maintenance event " + old.id());
+        Optional<MaintenanceEvent> later = events.findBySupersedesId(old.id());
+        if (later.isPresent() || old.isWithdrawn() && correction.withdraws()) {
+            throw new StaleRecord("maintenance event " + old.id(), later(later.orElse(old)));
         }
         return save(draft, compressor, old, by, correction);
+    }
+
+    private static StaleRecord.Later later(MaintenanceEvent event) {
+        String page = "/compressors/" + event.compressorId() + "/events";
+        return new StaleRecord.Later(page, event.recordedBy(), event.recordedAt(), String.valueOf(event.reason()));
     }
 
     private Compressor lock(long compressorId) {

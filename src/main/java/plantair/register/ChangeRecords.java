@@ -31,6 +31,9 @@ public interface ChangeRecords extends Repository<ChangeRecord, Long> {
     Page<ChangeRecord> find(
             Collection<ChangeKind> kinds, String person, String name, Instant from, Instant until, Pageable page);
 
+    /** The lines about one thing, newest first. */
+    List<ChangeRecord> findByKindAndObjectIdOrderByIdDesc(ChangeKind kind, long objectId, Limit limit);
+
     /** The next lines of the chain, in its order. */
     List<ChangeRecord> findByChainNumberGreaterThanOrderByChainNumber(long number, Limit limit);
 

@@ -1,7 +1,9 @@
 package plantair.register;
 
 import java.sql.ResultSet;
+import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -47,6 +49,11 @@ public class Changes {
     /** How many lines there are. */
     public long count() {
         return records.count();
+    }
+
+    /** The lines about one thing, newest first. */
+    List<ChangeRecord> of(ChangeKind kind, long objectId, Limit limit) {
+        return records.findByKindAndObjectIdOrderByIdDesc(kind, objectId, limit);
     }
 
     /** Links a line of the time before there was a chain; the record is taken as it is now. */

@@ -21,6 +21,11 @@ public final class EditForm {
         this.reason = reason;
     }
 
+    /** The version that was looked at; 0 when what was sent is no number. */
+    int seenVersion() {
+        return version.matches("\\d{1,9}") ? Integer.parseInt(version) : 0;
+    }
+
     public String getVersion() {
         return version;
     }

@@ -1,13 +1,17 @@
 package plantair.register;
 
 import java.time.Clock;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.web.NoSuchRecord;
 import plantair.web.StaleRecord;
 
 /** Adds things and changes what is said of them; each change and its record are one transaction. */
 public class Register<F extends Facts, E extends Registered<F>> {
+
+    private static final int MOST_CHANGES = 10;
 
     private final ChangeKind kind;
     private final Records<E> records;
@@ -52,6 +56,16 @@ public class Register<F extends Facts, E extends Registered<F>> {
         E revised = records.saveAndFlush(thing);
         write(revised, before, reason, by);
         return revised;
+    }
+
+    /**
+     * What was changed since a person looked, newest first.
+     *
+     * @param version the version that the person saw
+     */
+    public List<ChangeRecord> since(E thing, int version) {
+        int changed = Math.min(MOST_CHANGES, Math.max(1, thing.version() - version));
+        return changes.of(kind, thing.id(), Limit.of(changed));
     }
 
     private void write(E thing, @Nullable String before, String reason, String by) {

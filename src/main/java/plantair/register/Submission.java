@@ -1,10 +1,10 @@
 package plantair.register;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.hibernate.exception.ConstraintViolationException;
 import org.hibernate.exception.ConstraintViolationException.ConstraintKind;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.http.HttpStatus;
 import org.springframework.validation.Errors;
@@ -28,7 +28,7 @@ public final class Submission {
     private final FieldChecks checks;
     private final Warnings warnings = new Warnings();
     private boolean change;
-    private List<String> now = List.of();
+    private @Nullable Clash clash;
 
     /**
      * A form to be checked.
@@ -66,14 +66,15 @@ public final class Submission {
 
     /**
      * Makes this the change of a thing. Refused when somebody else changed the thing since the form was opened; the form
-     * is then shown with what the register says now, and may be sent again. Refused too when nothing would change.
+     * is then shown with both versions side by side, and may be sent again. Refused too when nothing would change.
      */
-    public <F extends Facts> void change(Registered<F> thing, Optional<F> facts) {
+    public <F extends Facts, E extends Registered<F>> void change(Register<F, E> register, E thing, Optional<F> facts) {
         change = true;
         String version = String.valueOf(thing.version());
+        int seen = edit.seenVersion();
         if (!edit.getVersion().equals(version)) {
             edit.setVersion(version);
-            now = FactLines.split(thing.facts().lines());
+            clash = Clash.of(register.since(thing, seen), thing.facts(), facts);
             errors.reject("register.stale");
         } else if (facts.isPresent() && facts.get().equals(thing.facts())) {
             errors.reject("register.unchanged");
@@ -110,9 +111,9 @@ public final class Submission {
 
     /** The form once more, with all that was typed. */
     public ModelAndView refused(String view) {
-        var page = new ModelAndView(view, now.isEmpty() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.CONFLICT);
+        var page = new ModelAndView(view, clash == null ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.CONFLICT);
         page.addObject("warnings", warnings);
-        page.addObject("now", now);
+        page.addObject("clash", clash);
         return page;
     }
 

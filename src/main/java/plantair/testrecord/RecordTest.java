@@ -59,9 +59,9 @@ public class RecordTest {
         if (again.isPresent()) {
             return again.get();
         }
-        if (tests.findBySupersedesId(old.id()).isPresent()) {
-            throw new StaleRecord("test " + old.id());
-        }
+        tests.findBySupersedesId(old.id()).ifPresent(later -> {
+            throw new StaleRecord("test " + old.id(), later(later));
+        });
         projection.supersede(old);
         PumpUpTest test = save(draft, by, new PumpUpTest.Correction(old.id(), reason));
         changes.save(new ChangeRecord(
@@ -74,6 +74,11 @@ public class RecordTest {
                 "superseded by test " + test.id(),
                 reason));
         return test;
+    }
+
+    private static StaleRecord.Later later(PumpUpTest test) {
+        return new StaleRecord.Later(
+                "/tests/" + test.id(), test.recordedBy(), test.recordedAt(), String.valueOf(test.reason()));
     }
 
     private PumpUpTest save(TestDraft draft, String by, PumpUpTest.@Nullable Correction correction) {

@@ -88,7 +88,11 @@ public final class OutputTrend {
     }
 
     private boolean isSure(TrendLine line) {
-        return count() >= FEWEST_TESTS_FOR_DECLINING && years() >= SHORTEST_FOR_DECLINING && line.direction(SURER) < 0;
+        LocalDate from = line.bend() == null ? first().date() : line.bend();
+        long tests =
+                points.stream().filter(point -> !point.date().isBefore(from)).count();
+        double span = ChronoUnit.DAYS.between(from, last().date()) / DAYS_PER_YEAR;
+        return tests >= FEWEST_TESTS_FOR_DECLINING && span >= SHORTEST_FOR_DECLINING && line.direction(SURER) < 0;
     }
 
     private static double detectable(TrendLine line) {
@@ -154,6 +158,11 @@ public final class OutputTrend {
     /** Changes of gauge, receiver, thermometer or method inside the record, oldest first; empty without a line. */
     public List<SourceChange> sourceChanges() {
         return line().map(it -> it.errors().changes()).orElse(List.of());
+    }
+
+    /** The event since which the slope surely is another one than before; the trend is that of the tests since then (T6). */
+    public Optional<LocalDate> bend() {
+        return line().map(TrendLine::bend);
     }
 
     /** Whether neighbouring tests err alike more than chance explains, so that intervals are too narrow. */

@@ -14,6 +14,8 @@ final class Steps {
     /** From the first of its events on; the first test after it is number {@code firstTest} of the record. */
     private record Step(LocalDate from, int firstTest) {}
 
+    private static final int MANY = 5;
+
     private final List<OutputPoint> points;
     private final List<LocalDate> events;
     private final List<Step> steps = new ArrayList<>();
@@ -75,6 +77,23 @@ final class Steps {
             columns.add(Column.free(parts));
         }
         return columns;
+    }
+
+    /** The last step with five tests or more on either side of it; −1 when there is none. */
+    int lastBetweenMany() {
+        int last = -1;
+        for (int j = 0; j < steps.size(); j++) {
+            int before = steps.get(j).firstTest;
+            if (before >= MANY && points.size() - before >= MANY) {
+                last = j;
+            }
+        }
+        return last;
+    }
+
+    /** The first day after step j. */
+    LocalDate from(int j) {
+        return steps.get(j).from;
     }
 
     /** Whether step j was made by a day: 1 or 0. */

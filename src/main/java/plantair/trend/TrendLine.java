@@ -11,6 +11,7 @@ import plantair.statistics.Column;
 import plantair.statistics.LeastSquares;
 import plantair.statistics.LineFit;
 import plantair.statistics.PooledScatter;
+import plantair.statistics.Score;
 
 /**
  * The line through a record: level, steps, slope, and the errors that change inside the record (T2, T6, T7). The scatter is
@@ -27,12 +28,14 @@ final class TrendLine {
 
     private static final double DAYS_PER_YEAR = 365.25;
     private static final int FEWEST_TESTS = 3;
+    private static final double SURELY_BENT = 0.01;
 
     private final List<OutputPoint> points;
     private final Steps steps;
     private final SharedErrors errors;
     private final double[] t;
     private final double[] y;
+    private final @Nullable LocalDate bend;
     private final PooledScatter scatter;
     private final LeastSquares fit;
 
@@ -54,15 +57,58 @@ final class TrendLine {
         List<Column> columns = new ArrayList<>(List.of(Column.free(ones)));
         columns.addAll(steps.columns());
         columns.add(Column.free(t));
-        List<Column> apart = new ArrayList<>(columns);
-        apart.addAll(errors.asFree());
-        LeastSquares free = LeastSquares.fit(apart, y, r);
+        bend = bend(columns, r);
+        if (bend != null) {
+            columns.add(bent(bend));
+        }
+        LeastSquares free = apart(columns, r);
         scatter = PooledScatter.of(free.chiSquare(), free.degreesOfFreedom(), STATED_DEGREES_OF_FREEDOM);
         for (int i = 0; i < n; i++) {
             r[i] *= scatter.s();
         }
         columns.addAll(errors.asKnown());
         fit = LeastSquares.fit(columns, y, r);
+    }
+
+    /** The fit with an offset of its own for each error that changes inside the record. */
+    private LeastSquares apart(List<Column> columns, double[] r) {
+        List<Column> apart = new ArrayList<>(columns);
+        apart.addAll(errors.asFree());
+        return LeastSquares.fit(apart, y, r);
+    }
+
+    /**
+     * The day of the last step between many tests, when the slope before it surely was another one (F-test of one more
+     * unknown, which is Student's); else null.
+     */
+    private @Nullable LocalDate bend(List<Column> columns, double[] r) {
+        int step = steps.lastBetweenMany();
+        if (step < 0) {
+            return null;
+        }
+        LocalDate day = steps.from(step);
+        List<Column> both = new ArrayList<>(columns);
+        both.add(bent(day));
+        LeastSquares free = apart(both, r);
+        int nu = free.degreesOfFreedom();
+        if (nu < 1 || free.chiSquare() == 0 || !free.isDetermined(columns.size())) {
+            return null;
+        }
+        double u = Math.sqrt(free.chiSquare() / nu) * free.uncertainty(columns.size());
+        return Score.of(free.value(columns.size()), u, nu).probability() < SURELY_BENT ? day : null;
+    }
+
+    /** What the slope before a day has more than the one after it. */
+    private Column bent(LocalDate day) {
+        return Column.free(points.stream()
+                .mapToDouble(point -> Math.min(0, years(point.date()) - years(day)))
+                .toArray());
+    }
+
+    /** The day from which on the line has another slope than before; null when it has one throughout. */
+    @Nullable
+    LocalDate bend() {
+        return bend;
     }
 
     /**
@@ -130,14 +176,18 @@ final class TrendLine {
 
     /** What a test of that day has of level, steps, slope and changing errors. */
     private double[] parts(LocalDate date, double[] errorParts) {
-        double[] parts = new double[slopeIndex() + 1 + errors.count()];
+        int others = slopeIndex() + (bend == null ? 1 : 2);
+        double[] parts = new double[others + errors.count()];
         parts[0] = 1;
         for (int j = 0; j < steps.count(); j++) {
             parts[1 + j] = steps.part(j, date);
         }
         parts[slopeIndex()] = years(date);
+        if (bend != null) {
+            parts[others - 1] = Math.min(0, years(date) - years(bend));
+        }
         for (int k = 0; k < errors.count(); k++) {
-            parts[slopeIndex() + 1 + k] = errorParts[k];
+            parts[others + k] = errorParts[k];
         }
         return parts;
     }
@@ -163,6 +213,9 @@ final class TrendLine {
     LineFit sinceLastStep() {
         double[] start = parts(points.get(0).date(), new double[errors.count()]);
         Arrays.fill(start, 0, slopeIndex(), 1);
+        if (bend != null) {
+            start[slopeIndex() + 1] = 0;
+        }
         return fit.line(start, slopeIndex());
     }
 

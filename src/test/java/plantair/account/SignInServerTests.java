@@ -2,7 +2,6 @@ package plantair.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
@@ -256,11 +255,10 @@ abstract class SignInServerTests {
         var client = signedIn();
 
         assertThat(client.get("/api/v1/openapi.json").statusCode()).isEqualTo(401);
-        String basic = Base64.getEncoder().encodeToString(("ann:" + People.PASSWORD).getBytes());
-        var program = ann.get("/api/v1/openapi.json", "Authorization", "Basic " + basic);
+        var program = ann.get("/api/v1/openapi.json", "Authorization", People.basic());
         assertThat(program.statusCode()).isEqualTo(200);
         assertThat(program.headers().firstValue("Set-Cookie")).isEmpty();
-        assertThat(ann.get("/tests", "Authorization", "Basic " + basic).statusCode())
+        assertThat(ann.get("/tests", "Authorization", People.basic()).statusCode())
                 .isEqualTo(302);
     }
 }

@@ -8,7 +8,6 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import plantair.testing.People;
 import tools.jackson.databind.JsonNode;
@@ -19,9 +18,6 @@ import tools.jackson.databind.node.ObjectNode;
 record Caller(int port) {
 
     private static final HttpClient HTTP = HttpClient.newHttpClient();
-
-    private static final String BASIC = Base64.getEncoder()
-            .encodeToString((People.ANN.username() + ":" + People.PASSWORD).getBytes(StandardCharsets.UTF_8));
 
     static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -91,6 +87,6 @@ record Caller(int port) {
 
     HttpRequest.Builder request(String path) {
         return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-                .header("Authorization", "Basic " + BASIC);
+                .header("Authorization", People.basic());
     }
 }

@@ -2,7 +2,6 @@ package plantair.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
@@ -45,7 +44,7 @@ final class VerifyCommandTests {
 
     /** Lines about a baseline named the machine once; each tells of its choice now. */
     @Test
-    void findsTheChoiceThatALineOfTheTimeBeforeTellsOf() throws IOException, InterruptedException {
+    void findsTheChoiceThatALineOfTheTimeBeforeTellsOf() {
         recordByTheSchemaOf("8");
         for (int choice = 1; choice <= 2; choice++) {
             database()
@@ -67,12 +66,12 @@ final class VerifyCommandTests {
                 .containsExactly(1L, 2L);
     }
 
-    private AppProcess.Ended verify() throws IOException, InterruptedException {
+    private AppProcess.Ended verify() {
         return AppProcess.runOnH2File(directory, "verify");
     }
 
     @Test
-    void beginsTheChainOnceAndKeepsFindingWhatCameInBesideIt() throws IOException, InterruptedException {
+    void beginsTheChainOnceAndKeepsFindingWhatCameInBesideIt() {
         recordByTheSchemaOf("5");
 
         AppProcess.Ended first = verify();

@@ -32,12 +32,38 @@ public final class AppProcess implements AutoCloseable {
         this.baseUrl = awaitReady();
     }
 
+    /**
+     * A run of the program that ended by itself.
+     *
+     * @param status its exit code
+     * @param log what it wrote
+     */
+    public record Ended(int status, String log) {}
+
     /** Starts on an H2 file in the given directory, with the application's own settings otherwise. */
     public static AppProcess onH2File(Path directory, String... arguments) {
-        return start(directory, h2(directory), "sa", "", arguments);
+        return start(directory, h2Url(directory), "sa", "", arguments);
     }
 
-    private static String h2(Path directory) {
+    /** Runs a command on the H2 file in the given directory, in that directory, to its end. */
+    public static Ended runOnH2File(Path directory, String... arguments) {
+        List<String> command = command(h2Url(directory), "sa", "", arguments);
+        Path log = directory.resolve("command.log");
+        try {
+            Process process = launch(command, log);
+            if (!process.waitFor(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+                process.destroyForcibly();
+                throw new AssertionError("The command did not end; it wrote:\n" + Files.readString(log));
+            }
+            return new Ended(process.exitValue(), Files.readString(log));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String h2Url(Path directory) {
         return "jdbc:h2:durable:" + directory.resolve("plant-air").toAbsolutePath()
                 + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
                 + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
@@ -49,28 +75,16 @@ public final class AppProcess implements AutoCloseable {
         return start(directory, server.jdbcUrl(), server.username(), server.password(), arguments);
     }
 
+    /** Starts on a PostgreSQL database of its own, as one that is restored. */
+    public static AppProcess onDatabase(Path directory, String url, String user, String... arguments) {
+        return start(directory, url, user, "", arguments);
+    }
+
     private static AppProcess start(Path directory, String url, String user, String password, String... arguments) {
         return new AppProcess(command(url, user, password, arguments), directory.resolve("application.log"));
     }
 
-    /** What a command said, and the status it ended with. */
-    public record Ended(int status, String log) {}
-
-    /** Runs a command, as {@code verify}, on an H2 file and waits for its end. */
-    public static Ended runOnH2File(Path directory, String... arguments) throws IOException, InterruptedException {
-        Path log = directory.resolve("command.log");
-        Process process = new ProcessBuilder(command(h2(directory), "sa", "", arguments))
-                .directory(directory.toFile())
-                .redirectErrorStream(true)
-                .redirectOutput(log.toFile())
-                .start();
-        if (!process.waitFor(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
-            process.destroyForcibly();
-            throw new AssertionError("The command did not end; it wrote:\n" + Files.readString(log));
-        }
-        return new Ended(process.exitValue(), Files.readString(log));
-    }
-
+    /** The arguments come first: a command is the first of them. */
     private static List<String> command(String url, String user, String password, String... arguments) {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -78,13 +92,14 @@ public final class AppProcess implements AutoCloseable {
                 "-Xmx512m",
                 "-cp",
                 classPathWithoutTests(),
-                "plantair.PlantAirApplication",
+                "plantair.PlantAirApplication"));
+        command.addAll(List.of(arguments));
+        command.addAll(List.of(
                 "--server.address=127.0.0.1",
                 "--server.port=0",
                 "--spring.datasource.url=" + url,
                 "--spring.datasource.username=" + user,
                 "--spring.datasource.password=" + password));
-        command.addAll(List.of(arguments));
         return List.copyOf(command);
     }
 
@@ -127,6 +142,10 @@ public final class AppProcess implements AutoCloseable {
     }
 
     private Process launch() {
+        return launch(command, log);
+    }
+
+    private static Process launch(List<String> command, Path log) {
         try {
             Process started = new ProcessBuilder(command)
                     .directory(log.getParent().toFile())

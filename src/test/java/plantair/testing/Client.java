@@ -89,6 +89,24 @@ public final class Client {
         return postAsIs(path, fields);
     }
 
+    /** Sends a form that must be saved, and gives the path that the answer leads to. */
+    public String saved(SentForm form) {
+        HttpResponse<String> answer = post(form.address(), form.fields());
+        if (answer.statusCode() != 302) {
+            throw new AssertionError(form.address() + " answered " + answer.statusCode() + ":\n" + answer.body());
+        }
+        return URI.create(answer.headers().firstValue("Location").orElseThrow()).getPath();
+    }
+
+    /** A page or a file that must be there. */
+    public String page(String path) {
+        HttpResponse<String> answer = get(path);
+        if (answer.statusCode() != 200) {
+            throw new AssertionError(path + " answered " + answer.statusCode() + ":\n" + answer.body());
+        }
+        return answer.body();
+    }
+
     /** Sends a form with these fields alone. */
     public HttpResponse<String> postAsIs(String path, Map<String, String> fields, String... headers) {
         String body = fields.entrySet().stream()

@@ -20,7 +20,8 @@ import org.springframework.context.annotation.Import;
 @Inherited
 @SpringBootTest(
         webEnvironment = WebEnvironment.RANDOM_PORT,
-        properties = {"spring.datasource.url=" + OnH2.URL, People.QUICK_HASH})
+        properties = {"spring.datasource.url=" + OnH2.URL, People.QUICK_HASH, "plantair.backup.directory=target/backups"
+        })
 @AutoConfigureMockMvc
 @Import({FixedClock.class, Database.class, People.class})
 public @interface OnH2 {

@@ -14,7 +14,9 @@ import org.springframework.context.annotation.Import;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @Inherited
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = People.QUICK_HASH)
+@SpringBootTest(
+        webEnvironment = WebEnvironment.RANDOM_PORT,
+        properties = {People.QUICK_HASH, "plantair.backup.directory=target/backups"})
 @AutoConfigureMockMvc
 @Import({FixedClock.class, Database.class, People.class, PostgresConfiguration.class})
 public @interface OnPostgres {}

@@ -50,6 +50,12 @@ public class People {
         return new SignedIn(id, name.toLowerCase(Locale.ROOT), name, role, 0, false, FixedClock.NOW);
     }
 
+    /** What a program sends to be let in as Ann. */
+    public static String basic() {
+        byte[] both = (ANN.username() + ":" + PASSWORD).getBytes(StandardCharsets.UTF_8);
+        return "Basic " + Base64.getEncoder().encodeToString(both);
+    }
+
     /** The person of that role. */
     public static SignedIn of(Role role) {
         return ALL.get(role.ordinal());

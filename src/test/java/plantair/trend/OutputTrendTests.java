@@ -386,6 +386,43 @@ class OutputTrendTests {
         return trend.at(date).orElseThrow().flow().in(FlowUnit.CFM);
     }
 
+    /** Valves that failed over a year and were replaced: what matters is how the output goes since. */
+    @Test
+    void followsTheTestsSinceARepairThatChangedTheSlope() {
+        List<OutputPoint> points = new ArrayList<>();
+        for (int quarter = 0; quarter < 8; quarter++) {
+            points.add(point(91 * quarter, 100 * StrictMath.exp(-0.12 * 91 * quarter / 365.25), 0.01));
+        }
+        for (int quarter = 8; quarter < 20; quarter++) {
+            points.add(point(91 * quarter, quarter % 2 == 0 ? 99.5 : 100, 0.01));
+        }
+        LocalDate repair = START.plusDays(91 * 8 - 10);
+
+        OutputTrend told = OutputTrend.of(points, List.of(repair));
+        OutputTrend since = OutputTrend.of(points.subList(8, 20), List.of());
+
+        assertThat(told.bend()).contains(repair);
+        assertThat(told.code()).isEqualTo(TrendCode.NO_DECLINE_SEEN);
+        assertThat(told.yearlyChange().orElseThrow().percent())
+                .isCloseTo(since.yearlyChange().orElseThrow().percent(), within(1e-9));
+        assertThat(told.steps().get(0).percent()).isCloseTo(26, within(2.0));
+        assertThat(OutputTrend.of(points, List.of()).bend()).isEmpty();
+    }
+
+    @Test
+    void keepsOneSlopeWhereTheTestsDoNotSpeakAgainstIt() {
+        List<OutputPoint> points = new ArrayList<>();
+        for (int quarter = 0; quarter < 20; quarter++) {
+            double level = quarter < 10 ? 100 : 104;
+            points.add(point(
+                    91 * quarter,
+                    level * StrictMath.exp(-0.02 * 91 * quarter / 365.25) * (1 + 0.004 * (quarter % 3 - 1)),
+                    0.01));
+        }
+
+        assertThat(OutputTrend.of(points, List.of(START.plusDays(900))).bend()).isEmpty();
+    }
+
     private static FlowRate cfm(double value) {
         return FlowRate.of(value, FlowUnit.CFM);
     }

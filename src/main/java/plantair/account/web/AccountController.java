@@ -19,6 +19,7 @@ import plantair.account.AccountFacts;
 import plantair.account.Accounts;
 import plantair.account.LastAdministrator;
 import plantair.account.Role;
+import plantair.register.Register;
 import plantair.register.Submission;
 import plantair.web.Choice;
 import plantair.web.Choices;
@@ -36,11 +37,13 @@ final class AccountController {
 
     private final Accounts accounts;
     private final AccountBook book;
+    private final Register<AccountFacts, Account> register;
     private final Choices choices;
 
-    AccountController(Accounts accounts, AccountBook book, Choices choices) {
+    AccountController(Accounts accounts, AccountBook book, Register<AccountFacts, Account> register, Choices choices) {
         this.accounts = accounts;
         this.book = book;
+        this.register = register;
         this.choices = choices;
     }
 
@@ -91,7 +94,7 @@ final class AccountController {
         Account account = find(id);
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<AccountFacts> facts = form.read(sent, account);
-        sent.change(account, facts);
+        sent.change(register, account, facts);
         try {
             var saved = sent.save(
                     "username", by -> book.revise(id, account.version(), facts.orElseThrow(), by.reason(), by.by()));

@@ -115,7 +115,7 @@ final class CompressorFormController {
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<CompressorFacts> facts = form.read(sent);
         checkTag(sent, facts, compressor.site().id(), id);
-        sent.change(compressor, facts);
+        sent.change(register, compressor, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, compressor.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent() ? sent.accepted("/compressors/" + id, redirect) : page(compressor, sent.refused(FORM));

@@ -95,7 +95,7 @@ final class PipeController {
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<PipeFacts> facts = form.read(sent);
         checkTag(sent, facts, pipe.site().id(), id);
-        sent.change(pipe, facts);
+        sent.change(register, pipe, facts);
         var saved =
                 sent.save("tag", by -> register.revise(id, pipe.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent()

@@ -95,7 +95,7 @@ final class ReceiverFormController {
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<ReceiverFacts> facts = form.read(sent, hazards.today(receiver.site()));
         checkTag(sent, facts, receiver.site().id(), id);
-        sent.change(receiver, facts);
+        sent.change(register, receiver, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, receiver.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent() ? sent.accepted("/receivers/" + id, redirect) : page(receiver, sent.refused(FORM));

@@ -12,6 +12,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import plantair.history.LimitFacts;
 import plantair.history.PlantLimits;
 import plantair.history.SiteLimits;
+import plantair.register.Register;
 import plantair.register.Submission;
 import plantair.site.Site;
 import plantair.site.Sites;
@@ -26,8 +27,10 @@ final class LimitsController {
 
     private final Sites sites;
     private final SiteLimits siteLimits;
+    private final Register<LimitFacts, PlantLimits> register;
 
-    LimitsController(Sites sites, SiteLimits siteLimits) {
+    LimitsController(Sites sites, SiteLimits siteLimits, Register<LimitFacts, PlantLimits> register) {
+        this.register = register;
         this.sites = sites;
         this.siteLimits = siteLimits;
     }
@@ -49,7 +52,7 @@ final class LimitsController {
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<LimitFacts> facts =
                 form.read(sent).map(typed -> new LimitFacts(limits.facts().name(), typed));
-        sent.change(limits, facts);
+        sent.change(register, limits, facts);
         var saved = sent.save("watchBelow", by -> siteLimits.set(limits, facts.orElseThrow(), by));
         return saved.isPresent()
                 ? sent.accepted("/sites/" + id + "/limits", redirect)

@@ -12,6 +12,8 @@ enum TrendNote {
     RANKS_AGREE,
     /** It does not: few tests carry the result. */
     RANKS_DISAGREE,
+    /** The line has another slope since a recorded event. */
+    SLOPE_SINCE,
     /** Neighbouring tests err alike. */
     NEIGHBOURS_ALIKE,
     /** Tests at another pressure are left out. */

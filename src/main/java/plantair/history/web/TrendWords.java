@@ -98,6 +98,7 @@ final class TrendWords {
         trend.detectableDecline()
                 .ifPresent(percent -> notes.add(note(TrendNote.DETECTABLE, PageWords.percent(percent))));
         trend.scatter().ifPresent(ratio -> notes.add(note(TrendNote.SCATTER, Rounded.places(ratio, 1))));
+        trend.bend().ifPresent(day -> notes.add(note(TrendNote.SLOPE_SINCE, day.toString())));
         ranks(history).ifPresent(notes::add);
         if (trend.neighboursAlike()) {
             notes.add(note(TrendNote.NEIGHBOURS_ALIKE));

@@ -89,7 +89,7 @@ final class InstrumentFormController {
         Optional<InstrumentFacts> facts =
                 new InstrumentReader(sent, instrument.facts().kind()).read(form);
         checkTag(sent, facts, id);
-        sent.change(instrument, facts);
+        sent.change(register, instrument, facts);
         var saved = sent.save(
                 "tag", by -> register.revise(id, instrument.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent() ? sent.accepted("/instruments/" + id, redirect) : page(instrument, sent.refused(FORM));

@@ -94,7 +94,7 @@ final class SiteController {
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<SiteFacts> facts = form.read(sent);
         checkName(sent, facts, id);
-        sent.change(site, facts);
+        sent.change(register, site, facts);
         var saved =
                 sent.save("name", by -> register.revise(id, site.version(), facts.orElseThrow(), by.reason(), by.by()));
         return saved.isPresent()

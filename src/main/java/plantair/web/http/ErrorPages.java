@@ -2,11 +2,18 @@ package plantair.web.http;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import org.apache.tomcat.util.http.InvalidParameterException;
+import org.hibernate.exception.ConstraintViolationException;
+import org.hibernate.exception.ConstraintViolationException.ConstraintKind;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.InvalidPropertyException;
 import org.springframework.beans.TypeMismatchException;
+import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
@@ -17,6 +24,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.servlet.ModelAndView;
+import plantair.web.DiskFull;
 import plantair.web.NoSuchRecord;
 import plantair.web.StaleRecord;
 
@@ -25,6 +33,9 @@ import plantair.web.StaleRecord;
 final class ErrorPages {
 
     private static final Logger LOG = LoggerFactory.getLogger(ErrorPages.class);
+
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss 'UTC'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
 
     private final PageAdvice pages;
 
@@ -37,9 +48,18 @@ final class ErrorPages {
         return page(HttpStatus.NOT_FOUND, request);
     }
 
-    @ExceptionHandler({StaleRecord.class, OptimisticLockingFailureException.class})
-    ModelAndView staleRecord(HttpServletRequest request) {
-        return page(HttpStatus.CONFLICT, request);
+    /** With a link to what somebody else made of the record, and with what was typed. */
+    @ExceptionHandler
+    ModelAndView staleRecord(StaleRecord failure, HttpServletRequest request) {
+        var page = page(HttpStatus.CONFLICT, request);
+        failure.later()
+                .ifPresent(later -> page.addObject("later", later).addObject("laterAt", WHEN.format(later.at())));
+        return page.addObject("sent", SentFields.of(request));
+    }
+
+    @ExceptionHandler(OptimisticLockingFailureException.class)
+    ModelAndView overtaken(HttpServletRequest request) {
+        return page(HttpStatus.CONFLICT, request).addObject("sent", SentFields.of(request));
     }
 
     @ExceptionHandler({
@@ -73,7 +93,29 @@ final class ErrorPages {
             return page(answer.getStatusCode(), request);
         }
         LOG.error("{} {} failed", request.getMethod(), request.getRequestURI(), failure);
-        return page(HttpStatus.INTERNAL_SERVER_ERROR, request);
+        HttpStatus status = status(failure);
+        var page = page(status, request);
+        if (status != HttpStatus.INTERNAL_SERVER_ERROR) {
+            var sent = SentFields.of(request);
+            page.addObject("sent", sent).addObject("again", sent.isWhole() && status != HttpStatus.CONFLICT);
+        }
+        return page;
+    }
+
+    /** A full disk, and a database that is away, pass; then the same request can be sent again. */
+    private static HttpStatus status(Exception failure) {
+        if (DiskFull.isCauseOf(failure)) {
+            return HttpStatus.INSUFFICIENT_STORAGE;
+        }
+        if (failure instanceof DataIntegrityViolationException && isDouble(failure.getCause())) {
+            return HttpStatus.CONFLICT;
+        }
+        return DatabaseAway.isCauseOf(failure) ? HttpStatus.SERVICE_UNAVAILABLE : HttpStatus.INTERNAL_SERVER_ERROR;
+    }
+
+    /** Two saved the same at the same moment, and the database let one of them. */
+    private static boolean isDouble(@Nullable Throwable cause) {
+        return cause instanceof ConstraintViolationException violation && violation.getKind() == ConstraintKind.UNIQUE;
     }
 
     private ModelAndView page(HttpStatusCode status, HttpServletRequest request) {

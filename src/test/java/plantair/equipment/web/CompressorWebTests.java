@@ -189,7 +189,7 @@ abstract class CompressorWebTests {
         var late = CHANGE.with("ratings[0].flow.number", "127").post(site);
 
         assertThat(late.status()).isEqualTo(409);
-        assertThat(late.text()).contains("rating: 126 cfm at 100 psi gauge");
+        assertThat(late.text()).contains("126 cfm at 100 psi gauge");
         assertThat(late.typed("ratings[0].flow.number")).isEqualTo("127");
     }
 

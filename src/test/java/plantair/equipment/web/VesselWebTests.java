@@ -124,7 +124,7 @@ abstract class VesselWebTests {
 
         assertThat(first.redirect()).isEqualTo("/receivers/1");
         assertThat(late.status()).isEqualTo(409);
-        assertThat(late.text()).contains("volume: 231.5 US gal");
+        assertThat(late.text()).contains("volume 231.5 US gal 250 US gal", "volume known by water fill plate");
         assertThat(late.typed("volume.number")).isEqualTo("250");
         assertThat(SentForm.get(site, "/changes")
                         .page()

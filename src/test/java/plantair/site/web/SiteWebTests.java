@@ -169,7 +169,8 @@ abstract class SiteWebTests {
         var late = CHANGE.with("elevation", "1612", "m").post(site);
 
         assertThat(late.status()).isEqualTo(409);
-        assertThat(late.text()).contains("Somebody else changed this", "elevation: 5290.0 ft");
+        assertThat(late.text()).contains("Somebody else changed this", "Bo, 2026-06-15 12:00:00 UTC: survey of May");
+        assertThat(late.page().select("main tbody tr").eachText()).containsExactly("elevation 5290.0 ft 1612 m");
         assertThat(late.typed("elevation.number")).isEqualTo("1612");
         assertThat(SentForm.get(site, "/sites/1").text()).contains("5290.0 ft").doesNotContain("1612");
 
@@ -179,6 +180,19 @@ abstract class SiteWebTests {
 
         assertThat(again.status()).isEqualTo(302);
         assertThat(SentForm.get(site, "/sites/1").text()).contains("1612 m");
+    }
+
+    /** What was typed cannot be read; then the register's side is shown whole. */
+    @Test
+    void showsTheRegistersSideBesideAFormWithErrors() {
+        NORTH.post(site);
+        CHANGE.with("edit.who", "Bo").post(site);
+
+        var late = CHANGE.with("name", "").post(site);
+
+        assertThat(late.status()).isEqualTo(409);
+        assertThat(late.page().select("main tbody tr").eachText()).contains("name North mill", "elevation 5290.0 ft");
+        assertThat(late.error("name")).contains("Type something");
     }
 
     @Test

@@ -77,7 +77,7 @@ abstract class BaselineFormTests {
         BaselineChoice choice = choose.of(1).get(0);
         assertThat(choice.testId()).isEqualTo(2);
         assertThat(choice.eventId()).isEqualTo(1);
-        assertThat(choice.chosenBy()).isEqualTo("Ann");
+        assertThat(choice.chosenBy()).isEqualTo("Ann (ann)");
         assertThat(choice.reason()).isEqualTo("New airend");
         assertThat(SentForm.get(site, "/changes").text())
                 .contains("Baseline of C-1", "test 1 of 2025-01-05", "test 2 of 2026-01-05", "New airend");

@@ -1,0 +1,5 @@
+/** The page of the backups. */
+@NullMarked
+package plantair.backup.web;
+
+import org.jspecify.annotations.NullMarked;
