@@ -131,8 +131,8 @@ abstract class AuditDayStoryTests extends Story {
         assertThat(row.get("notes")).isEqualTo("'" + NOTE);
         assertThat(row.get("start_pressure_unit")).isEqualTo("[psi]");
         double pascals = number(row, "stop_pressure_pa") - number(row, "start_pressure_pa");
-        double flow = number(row, "net_volume_m3") * pascals / number(row, "station_pressure_pa")
-                / number(row, "elapsed_s");
+        double flow =
+                number(row, "net_volume_m3") * pascals / number(row, "station_pressure_pa") / number(row, "elapsed_s");
         assertThat(new FlowRate(flow).in(FlowUnit.CFM)).isCloseTo(33.54, NEAR);
         assertThat(page("/export/tests.csv").response().getContentAsByteArray())
                 .as("a byte order mark, so that a spreadsheet takes it for UTF-8")
