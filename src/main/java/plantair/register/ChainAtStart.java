@@ -1,5 +1,6 @@
 package plantair.register;
 
+import java.util.EnumSet;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.SmartInitializingSingleton;
@@ -47,7 +48,7 @@ class ChainAtStart implements SmartInitializingSingleton {
 
     /** One transaction: a chain that is half begun would be no chain. */
     private void begin() {
-        long linked = intake.takeIn(BY, FOUND);
+        long linked = intake.takeIn(EnumSet.allOf(ChangeKind.class), BY, FOUND);
         jdbc.update("update chain_end set begun = true where id = 1");
         if (linked > 0) {
             LOG.info("Began the chain of changes with {} lines", linked);

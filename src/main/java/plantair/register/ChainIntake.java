@@ -3,6 +3,7 @@ package plantair.register;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -30,14 +31,15 @@ public class ChainIntake {
      * Links the lines that have no place in the chain, in their order, then adds one for each record that has none. In the
      * transaction of what brought them in, as its last thing: the chain is held to its end.
      *
+     * @param kinds records of these get a line; one of another kind without a line stays a fault
      * @param by who says so in the lines added
      * @param reason why, in the same lines
      * @return how many lines were linked and added
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public long takeIn(String by, String reason) {
+    public long takeIn(Set<ChangeKind> kinds, String by, String reason) {
         long linked = linkOld();
-        for (ChangeKind kind : ChangeKind.values()) {
+        for (ChangeKind kind : kinds) {
             linked += addMissing(kind, by, reason);
         }
         return linked;

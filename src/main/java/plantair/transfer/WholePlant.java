@@ -2,6 +2,7 @@ package plantair.transfer;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.BiConsumer;
@@ -91,7 +92,7 @@ class WholePlant {
                 transaction.executeWithoutResult(status -> {
                     fill(files, findings, progress, status);
                     String source = name + ", SHA-256 " + Digest.of(zip);
-                    chain.takeIn(by, "imported from " + source);
+                    chain.takeIn(EnumSet.complementOf(EnumSet.of(ChangeKind.ACCOUNT)), by, "imported from " + source);
                     note(source, by);
                 });
             }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
@@ -25,10 +26,15 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.core.io.FileSystemResource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
+import org.springframework.transaction.support.TransactionTemplate;
+import plantair.audit.AuditCheck;
+import plantair.audit.Fault;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.export.AllFiles;
 import plantair.maintenance.EventKind;
+import plantair.register.ChainIntake;
+import plantair.register.ChangeKind;
 import plantair.site.Site;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
@@ -43,6 +49,15 @@ abstract class WholePlantTests {
 
     @Autowired
     private ApplicationContext context;
+
+    @Autowired
+    private ChainIntake chain;
+
+    @Autowired
+    private AuditCheck audit;
+
+    @Autowired
+    private TransactionTemplate transaction;
 
     @Autowired
     private Database database;
@@ -77,6 +92,8 @@ abstract class WholePlantTests {
                 .execute(dataSource);
         projection.fill();
         workAndDecisions();
+        var recorded = EnumSet.complementOf(EnumSet.of(ChangeKind.ACCOUNT));
+        transaction.executeWithoutResult(status -> chain.takeIn(recorded, "Ann", "there before"));
         Path zip = exported();
         Map<String, String> before = files(zip);
         long sites = count("site");
@@ -95,9 +112,13 @@ abstract class WholePlantTests {
                 .isEqualTo(found.tests())
                 .isEqualTo(count("pump_up_test"))
                 .isGreaterThan(100);
-        assertThat(before.keySet()).hasSize(18);
+        assertThat(before.keySet()).hasSize(19);
         before.forEach((name, text) -> assertThat(text.lines().count()).as(name).isGreaterThan(1));
         assertThat(after).isEqualTo(before);
+        assertThat(audit.check(read -> {}).faults())
+                .as("all but the accounts of this test, of which no line tells")
+                .extracting(Fault::record)
+                .containsExactly("ACCOUNT 1", "ACCOUNT 2", "ACCOUNT 3", "ACCOUNT 4");
         assertThat(changes).startsWith(changesBefore);
         assertThat(changes.substring(changesBefore.length()).lines())
                 .hasSize((int) sites)
@@ -212,6 +233,9 @@ abstract class WholePlantTests {
                 + " select submission, compressor_id, id, 'after repair', recorded_at, 'Ann' from pump_up_test"
                 + " where id = (select min(id) from pump_up_test)");
         jdbc.update("update site set currency = 'EUR', tariff = '25 %' where id = (select min(id) from site)");
+        jdbc.update("insert into test_review (submission, test_id, reviewed_at, reviewed_by, note)"
+                + " select submission, id, recorded_at, 'Bo', '' from pump_up_test"
+                + " where id = (select max(id) from pump_up_test)");
         jdbc.update("delete from plant_limits");
         jdbc.update("insert into plant_limits (site_id, watch_below, plan_below, act_below, version)"
                 + " select min(id), 96, 91, 81, 3 from site");
