@@ -9,6 +9,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.core.task.AsyncTaskExecutor;
 import org.springframework.stereotype.Service;
 
@@ -25,7 +26,7 @@ public class AuditJob {
     private State state = new State(null, null, 0, null);
     private CompletableFuture<Void> work = CompletableFuture.completedFuture(null);
 
-    AuditJob(AuditCheck check, AsyncTaskExecutor executor, Clock clock) {
+    AuditJob(AuditCheck check, @Qualifier("applicationTaskExecutor") AsyncTaskExecutor executor, Clock clock) {
         this.check = check;
         this.executor = executor;
         this.clock = clock;
