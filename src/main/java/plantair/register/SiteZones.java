@@ -27,7 +27,7 @@ public class SiteZones {
         Map<Long, ZoneId> zones = new HashMap<>();
         if (from != null && !ids.isEmpty()) {
             jdbc.query(
-                    "select t.id, " + from + " where t.id in ("
+                    "select t." + kind.key() + ", " + from + " where t." + kind.key() + " in ("
                             + String.join(", ", Collections.nCopies(ids.size(), "?")) + ")",
                     row -> {
                         long id = row.getLong(1);

@@ -10,6 +10,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandler;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
@@ -82,6 +83,11 @@ public final class Client {
         return send(request(path, headers).build());
     }
 
+    /** Asks for a file; fails where the connection is cut before its end. */
+    public HttpResponse<byte[]> file(String path) {
+        return send(request(path).build(), BodyHandlers.ofByteArray());
+    }
+
     /** Sends a form with its token. */
     public HttpResponse<String> post(String path, Map<String, String> form) {
         Map<String, String> fields = new HashMap<>(form);
@@ -143,8 +149,12 @@ public final class Client {
     }
 
     private HttpResponse<String> send(HttpRequest request) {
+        return send(request, BodyHandlers.ofString());
+    }
+
+    private <T> HttpResponse<T> send(HttpRequest request, BodyHandler<T> handler) {
         try {
-            return http.send(request, BodyHandlers.ofString());
+            return http.send(request, handler);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         } catch (InterruptedException stopped) {

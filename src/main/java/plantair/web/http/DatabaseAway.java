@@ -1,6 +1,7 @@
 package plantair.web.http;
 
 import java.sql.SQLException;
+import java.sql.SQLTransientConnectionException;
 import org.jspecify.annotations.Nullable;
 
 /** Tells a database that cannot be reached just now from other failures. */
@@ -19,7 +20,8 @@ final class DatabaseAway {
 
     static boolean isCauseOf(Throwable failure) {
         for (@Nullable Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLException sql && isAway(sql.getSQLState())) {
+            if (cause instanceof SQLTransientConnectionException
+                    || cause instanceof SQLException sql && isAway(sql.getSQLState())) {
                 return true;
             }
         }

@@ -14,7 +14,7 @@ import java.util.Locale;
  */
 record SentFields(List<Field> fields, boolean isWhole) {
 
-    private static final List<String> SECRET = List.of("password", "secret", "code");
+    private static final List<String> SECRET = List.of("password", "secret", "code", "current", "again");
 
     /** One field as it was sent. */
     record Field(String name, String value) {

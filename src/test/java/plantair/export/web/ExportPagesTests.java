@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.io.StringReader;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -25,9 +22,11 @@ import plantair.equipment.Compressor;
 import plantair.quantity.FlowRate;
 import plantair.quantity.FlowUnit;
 import plantair.quantity.Rounded;
+import plantair.testing.Client;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
+import plantair.testing.People;
 import plantair.testing.Plant;
 
 /** Over the wire, as a browser gets it. */
@@ -167,7 +166,7 @@ abstract class ExportPagesTests {
         }
         jdbc.update("update pump_up_result set detail = 'broken' where test_id = 140");
 
-        assertThatThrownBy(() -> get("/export/tests.csv")).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> get("/export/tests.csv")).isInstanceOf(UncheckedIOException.class);
     }
 
     @Test
@@ -205,10 +204,9 @@ abstract class ExportPagesTests {
         return Jsoup.parse(new String(get(path).body(), StandardCharsets.UTF_8));
     }
 
-    private HttpResponse<byte[]> get(String path) throws IOException, InterruptedException {
-        var request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-                .build();
-        return HttpClient.newHttpClient().send(request, BodyHandlers.ofByteArray());
+    private HttpResponse<byte[]> get(String path) {
+        return Client.signedIn("http://127.0.0.1:" + port, "dee", People.PASSWORD)
+                .file(path);
     }
 }
 

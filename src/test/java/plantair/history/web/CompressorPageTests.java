@@ -250,8 +250,8 @@ abstract class CompressorPageTests {
                 .isEqualTo("In force: test 3 of 2025-01-05");
         assertThat(page.select("#baselines tbody tr").eachText())
                 .containsExactly(
-                        "Test 3 2025-01-05 2026-06-15 by Ann New airend in force",
-                        "Test 2 2024-07-05 2026-06-15 by Ann First one was wet counts for tests before the next choice");
+                        "Test 3 2025-01-05 2026-06-15 by Ann (ann) New airend in force",
+                        "Test 2 2024-07-05 2026-06-15 by Ann (ann) First one was wet counts for tests before the next choice");
         assertThat(page.select("#levels tr[data-level=BASELINE] td").get(1).text())
                 .isNotEmpty();
     }

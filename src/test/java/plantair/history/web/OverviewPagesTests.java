@@ -227,7 +227,7 @@ abstract class OverviewPagesTests {
         var late = limits("97", "90", "80").post(browser);
 
         assertThat(late.status()).isEqualTo(409);
-        assertThat(late.text()).contains("watch below: 96 % of baseline");
+        assertThat(late.text()).contains("watch below 96 % of baseline 97 % of baseline");
         assertThat(late.typed("watchBelow")).isEqualTo("97");
     }
 

@@ -53,7 +53,7 @@ abstract class OvertakenTests {
 
     private void shows(SentForm.Answer late, String by, String page, String typed) {
         assertThat(late.status()).isEqualTo(409);
-        assertThat(late.text()).contains("corrected meanwhile by " + by + ", 2026-06-15 12:00:00 UTC", typed);
+        assertThat(late.text()).contains("corrected meanwhile by Ann (ann), 2026-06-15 12:00:00 UTC", typed);
         assertThat(late.page().select("main .notice a").attr("href")).isEqualTo(page);
         assertThat(late.page().select("main form"))
                 .as("sent once more it would fail once more")
