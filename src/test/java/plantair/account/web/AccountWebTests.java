@@ -75,7 +75,8 @@ abstract class AccountWebTests {
                 .isTrue();
         assertThat(SentForm.get(site, "/accounts").text()).contains("eve.2", "Eve Øst", "Technician");
         assertThat(SentForm.get(site, "/changes").page().select("tbody tr").text())
-                .contains("Ann (ann) line 1 Account eve.2 new username: eve.2 name: Eve Øst role: technician may sign in: yes")
+                .contains(
+                        "Ann (ann) line 1 Account eve.2 new username: eve.2 name: Eve Øst role: technician may sign in: yes")
                 .doesNotContain(password, "bcrypt");
     }
 
@@ -103,7 +104,8 @@ abstract class AccountWebTests {
 
         assertThat(saved.redirect()).isEqualTo("/accounts");
         assertThat(SentForm.get(site, "/changes").page().select("tbody tr").text())
-                .isEqualTo("2026-06-15 12:00:00 UTC Ann (ann) line 1 Account cy role: technician role: manager new job");
+                .isEqualTo(
+                        "2026-06-15 12:00:00 UTC Ann (ann) line 1 Account cy role: technician role: manager new job");
         assertThat(edit(3, "Cy", Role.AUDITOR, true).post(site).status())
                 .as("seen before it changed")
                 .isEqualTo(409);
