@@ -200,8 +200,11 @@ final class RequestMangler {
             words.add(type + " " + body);
             request = request.contentType(type).content(body);
         }
-        return new Sent(
-                String.join(" ", words), request.exchange().getResponse().getStatus());
+        var answer = request.exchange();
+        if (answer.getUnresolvedException() != null) {
+            throw new AssertionError(String.join(" ", words), answer.getUnresolvedException());
+        }
+        return new Sent(String.join(" ", words), answer.getResponse().getStatus());
     }
 
     private Map<String, String> mangled(Address address) {
