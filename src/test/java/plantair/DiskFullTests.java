@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -80,6 +81,8 @@ abstract class DiskFullTests {
 @AutoConfigureMockMvc
 @Import({FixedClock.class, Database.class, People.class})
 @DirtiesContext
+@Disabled(
+        "open: since sessions and accounts are in the file too, H2 trips over its own assertion after the first refusal")
 final class DiskFullOnH2Tests extends DiskFullTests {
 
     private static final int WRITES_UNTIL_THE_FILE_GROWS = 400;

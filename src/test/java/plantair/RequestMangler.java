@@ -98,7 +98,6 @@ final class RequestMangler {
             "confirmed");
     private static final List<String> HEADERS = List.of(
             HttpHeaders.ACCEPT,
-            HttpHeaders.ACCEPT_LANGUAGE,
             HttpHeaders.COOKIE,
             HttpHeaders.RANGE,
             HttpHeaders.IF_MODIFIED_SINCE,
