@@ -178,9 +178,7 @@ public final class MachineHistory {
     public Optional<BaselineComparison> lineOfBaseline() {
         return baseline()
                 .flatMap(this::point)
-                .flatMap(baseline -> last().flatMap(last -> trend.at(last.date()))
-                        .map(level -> new BaselineComparison(
-                                Baseline.ratio(level.flow(), baseline.flow()),
-                                StrictMath.hypot(level.relativeU(), baseline.relativeU()))));
+                .flatMap(baseline ->
+                        last().flatMap(last -> trend.at(last.date())).map(level -> Baseline.compare(level, baseline)));
     }
 }

@@ -32,6 +32,15 @@ public final class Baseline {
         return new BaselineComparison(ratio(test.flow(), baseline.flow()), Math.sqrt(squares));
     }
 
+    /**
+     * The line at a day against the baseline test. The uncertainty of the line allows for the errors that change inside the
+     * record.
+     */
+    public static BaselineComparison compare(Level line, OutputPoint baseline) {
+        return new BaselineComparison(
+                ratio(line.flow(), baseline.flow()), StrictMath.hypot(line.relativeU(), baseline.relativeU()));
+    }
+
     private static double sharedVariance(OutputPoint test, OutputPoint baseline) {
         double variance = 0;
         for (SharedError error : test.shared()) {
