@@ -104,6 +104,7 @@ final class AccountJourneyTests {
                 Object overflow =
                         page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
                 assertThat(overflow).as("sideways scroll of " + path).isEqualTo(0);
+                assertThat(page.locator("h1")).not().isEmpty();
                 visit.checkAccessibility();
                 visit.screenshot("phone" + path.replace('/', '-'));
             }
