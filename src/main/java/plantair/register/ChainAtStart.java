@@ -1,5 +1,6 @@
 package plantair.register;
 
+import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ class ChainAtStart implements ApplicationRunner {
     private final RecordTexts texts;
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;
+    private final EntityManager entities;
     private final Clock clock;
 
     ChainAtStart(
@@ -38,12 +40,14 @@ class ChainAtStart implements ApplicationRunner {
             RecordTexts texts,
             JdbcTemplate jdbc,
             TransactionTemplate transaction,
+            EntityManager entities,
             Clock clock) {
         this.records = records;
         this.changes = changes;
         this.texts = texts;
         this.jdbc = jdbc;
         this.transaction = transaction;
+        this.entities = entities;
         this.clock = clock;
     }
 
@@ -77,7 +81,8 @@ class ChainAtStart implements ApplicationRunner {
         long count = 0;
         List<ChangeRecord> batch = records.findByChainNumberIsNullOrderById(Limit.of(BATCH));
         while (!batch.isEmpty()) {
-            batch.forEach(changes::linkOld);
+            changes.linkOld(batch);
+            entities.clear(); // else what was read before would be looked at again and again
             count += batch.size();
             batch = records.findByChainNumberIsNullOrderById(Limit.of(BATCH));
         }
@@ -90,22 +95,21 @@ class ChainAtStart implements ApplicationRunner {
         while (!ids.isEmpty()) {
             long last = ids.get(ids.size() - 1);
             Map<Long, ChangeRecord> newest = records.newestById(kind, ids.get(0), last);
-            for (long id : ids) {
-                if (!newest.containsKey(id)) {
-                    changes.save(new ChangeRecord(
-                            clock.instant(),
-                            "Plant Air Records",
-                            kind,
-                            id,
-                            kind.words() + " " + id,
-                            null,
-                            FOUND,
-                            FOUND));
-                    count++;
-                }
-            }
+            List<ChangeRecord> missing = ids.stream()
+                    .filter(id -> !newest.containsKey(id))
+                    .map(id -> found(kind, id))
+                    .toList();
+            changes.saveAll(missing);
+            entities.clear();
+            count += missing.size();
+            LOG.info("Taking records into the chain of changes: {} of kind {}", count, kind.words());
             ids = last == Long.MAX_VALUE ? List.of() : texts.idsFrom(kind, last + 1, BATCH);
         }
         return count;
+    }
+
+    private ChangeRecord found(ChangeKind kind, long id) {
+        return new ChangeRecord(
+                clock.instant(), "Plant Air Records", kind, id, kind.words() + " " + id, null, FOUND, FOUND);
     }
 }

@@ -96,7 +96,7 @@ final class PlantedFaults {
         switch (type.toLowerCase(Locale.ROOT)) {
             case "character varying", "text" -> {
                 values.add("''");
-                values.add(column + " || ' '");
+                values.add("' ' || " + column); // at its end PostgreSQL would cut a blank off that does not fit
                 values.addAll(TEXTS);
             }
             case "boolean" -> values.addAll(List.of("true", "false"));
