@@ -215,8 +215,20 @@ final class JourneyTests {
 
         try (Visit visit = browser.phone(baseUrl())) {
             for (String path : new String[] {
-                "/", "/tests", "/tests/1", "/tests/1/supersede", "/compressors/1", "/compressors/1/tests/new",
-                "/receivers", "/receivers/1", "/sites", "/sites/1", "/export", "/changes"
+                "/",
+                "/tests",
+                "/tests/1",
+                "/tests/1/supersede",
+                "/compressors/1",
+                "/compressors/1/tests/new",
+                "/receivers",
+                "/receivers/1",
+                "/sites",
+                "/sites/1",
+                "/export",
+                "/changes",
+                "/audit",
+                "/tests/1/review"
             }) {
                 Page page = visit.open(path);
                 Object overflow =

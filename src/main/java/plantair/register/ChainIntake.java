@@ -1,9 +1,12 @@
 package plantair.register;
 
+import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -13,17 +16,20 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 public class ChainIntake {
 
+    private static final Logger LOG = LoggerFactory.getLogger(ChainIntake.class);
     private static final int BATCH = 500;
 
     private final ChangeRecords records;
     private final Changes changes;
     private final RecordTexts texts;
+    private final EntityManager entities;
     private final Clock clock;
 
-    ChainIntake(ChangeRecords records, Changes changes, RecordTexts texts, Clock clock) {
+    ChainIntake(ChangeRecords records, Changes changes, RecordTexts texts, EntityManager entities, Clock clock) {
         this.records = records;
         this.changes = changes;
         this.texts = texts;
+        this.entities = entities;
         this.clock = clock;
     }
 
@@ -38,6 +44,7 @@ public class ChainIntake {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public long takeIn(Set<ChangeKind> kinds, String by, String reason) {
+        entities.flush();
         long linked = linkOld();
         for (ChangeKind kind : kinds) {
             linked += addMissing(kind, by, reason);
@@ -49,7 +56,8 @@ public class ChainIntake {
         long count = 0;
         List<ChangeRecord> batch = records.findByChainNumberIsNullOrderById(Limit.of(BATCH));
         while (!batch.isEmpty()) {
-            batch.forEach(changes::linkOld);
+            changes.linkOld(batch);
+            entities.clear(); // else what was read before would be looked at again and again
             count += batch.size();
             batch = records.findByChainNumberIsNullOrderById(Limit.of(BATCH));
         }
@@ -62,13 +70,15 @@ public class ChainIntake {
         while (!ids.isEmpty()) {
             long last = ids.get(ids.size() - 1);
             Map<Long, ChangeRecord> newest = records.newestById(kind, ids.get(0), last);
-            for (long id : ids) {
-                if (!newest.containsKey(id)) {
-                    changes.save(new ChangeRecord(
-                            clock.instant(), by, kind, id, kind.words() + " " + id, null, reason, reason));
-                    count++;
-                }
-            }
+            List<ChangeRecord> missing = ids.stream()
+                    .filter(id -> !newest.containsKey(id))
+                    .map(id -> new ChangeRecord(
+                            clock.instant(), by, kind, id, kind.words() + " " + id, null, reason, reason))
+                    .toList();
+            changes.saveAll(missing);
+            entities.clear();
+            count += missing.size();
+            LOG.info("Taking records into the chain of changes: {} of kind {}", count, kind.words());
             ids = last == Long.MAX_VALUE ? List.of() : texts.idsFrom(kind, last + 1, BATCH);
         }
         return count;

@@ -77,15 +77,16 @@ public class ChangeRecord {
     /**
      * Puts it at the end of the chain.
      *
-     * @param number its place
+     * @param end where the chain ended before
      * @param content digest of the whole record as it is now
-     * @param previous digest of the line before
+     * @return where it ends now
      */
-    void link(long number, String content, String previous) {
-        chainNumber = number;
+    ChainEnd link(ChainEnd end, String content) {
+        chainNumber = end.number() + 1;
         contentDigest = content;
-        previousDigest = previous;
-        digest = Sha256.of(previous + " " + line());
+        previousDigest = end.digest();
+        digest = Sha256.of(end.digest() + " " + line());
+        return new ChainEnd(chainNumber, digest, end.begun());
     }
 
     /** The line of the chain without its digest: fields with a tab between them. */

@@ -1,6 +1,7 @@
 package plantair.register;
 
 import java.sql.ResultSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Limit;
@@ -20,6 +21,8 @@ public class Changes {
     public static final String BEGINNING = "0".repeat(64);
 
     private static final String FIND = "select chain_number, digest, begun from chain_end where id = 1";
+    private static final String LINK =
+            "update change_record set chain_number = ?, content_digest = ?, previous_digest = ?, digest = ? where id = ?";
     private static final String MOVE = "update chain_end set chain_number = ?, digest = ? where id = 1";
 
     private final ChangeRecords records;
@@ -40,9 +43,18 @@ public class Changes {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public ChangeRecord save(ChangeRecord change) {
-        link(change);
-        ChangeRecord saved = records.saveAndFlush(change);
-        move(change);
+        return saveAll(List.of(change)).get(0);
+    }
+
+    /** Adds lines in their order. */
+    List<ChangeRecord> saveAll(List<ChangeRecord> lines) {
+        ChainEnd end = lock();
+        List<ChangeRecord> saved = new ArrayList<>();
+        for (ChangeRecord line : lines) {
+            end = line.link(end, Sha256.of(content(line).orElseThrow(() -> noRecord(line))));
+            saved.add(records.saveAndFlush(line));
+        }
+        move(end);
         return saved;
     }
 
@@ -56,25 +68,30 @@ public class Changes {
         return records.findByKindAndObjectIdOrderByIdDesc(kind, objectId, limit);
     }
 
-    /** Links a line of the time before there was a chain; the record is taken as it is now. */
-    void linkOld(ChangeRecord change) {
-        link(change);
-        jdbc.update(
-                "update change_record set chain_number = ?, content_digest = ?, previous_digest = ?, digest = ? where id = ?",
-                change.chainNumber(),
-                change.contentDigest(),
-                change.previousDigest(),
-                change.digest(),
-                change.id());
-        move(change);
+    /**
+     * Links lines of the time before there was a chain; the records are taken as they are now. One that is gone already
+     * stays a fault, but does not keep the program from starting.
+     */
+    void linkOld(List<ChangeRecord> lines) {
+        ChainEnd end = lock();
+        for (ChangeRecord line : lines) {
+            end = line.link(end, Sha256.of(content(line).orElse("")));
+            jdbc.update(LINK, end.number(), line.contentDigest(), line.previousDigest(), end.digest(), line.id());
+        }
+        move(end);
     }
 
-    private void link(ChangeRecord change) {
-        // the end of the chain first: the record is then read as the last to hold it left it
-        ChainEnd end = end(FIND + " for update").orElseThrow(() -> new IllegalStateException("the chain has no end"));
-        String content = texts.of(change.kind(), change.objectId())
-                .orElseThrow(() -> new IllegalStateException("no " + change.kind() + " " + change.objectId()));
-        change.link(end.number() + 1, Sha256.of(content), end.digest());
+    /** The end of the chain, from now on for this transaction alone; what it tells of is to be read after that. */
+    private ChainEnd lock() {
+        return end(FIND + " for update").orElseThrow(() -> new IllegalStateException("the chain has no end"));
+    }
+
+    private static IllegalStateException noRecord(ChangeRecord line) {
+        return new IllegalStateException("no " + line.kind() + " " + line.objectId());
+    }
+
+    private Optional<String> content(ChangeRecord line) {
+        return texts.of(line.kind(), line.objectId());
     }
 
     /** Where the chain ends; empty when somebody took the row out that tells it. */
@@ -89,7 +106,7 @@ public class Changes {
                 .findFirst();
     }
 
-    private void move(ChangeRecord change) {
-        jdbc.update(MOVE, change.chainNumber(), change.digest());
+    private void move(ChainEnd end) {
+        jdbc.update(MOVE, end.number(), end.digest());
     }
 }

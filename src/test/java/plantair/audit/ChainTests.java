@@ -140,6 +140,18 @@ abstract class ChainTests {
     }
 
     @Test
+    void startsThoughARecordOfAnOldLineIsGone() {
+        jdbc.update(
+                "insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)"
+                        + " values (timestamp with time zone '2026-01-01 00:00:00+00', 'Ann', 'SITE', 9, 'x', 'x', 'x')");
+        jdbc.update("update chain_end set begun = false");
+
+        startAgain();
+
+        assertThat(report().faults()).containsExactly(new Fault(Fault.Code.RECORD_MISSING, 1, "SITE 9"));
+    }
+
+    @Test
     void takesInNothingOnceItIsBegun() {
         AuditedPlant.send(site, PlantForms.SITE);
         jdbc.update("insert into site (name, zone, elevation, note, version) values ('x', 'UTC', '1 m', '', 0)");

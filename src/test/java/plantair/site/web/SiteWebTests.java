@@ -49,8 +49,9 @@ abstract class SiteWebTests {
         assertThat(SentForm.get(site, "/sites/1").text()).contains("North mill", "5280 ft", "America/Denver");
         assertThat(SentForm.get(site, "/sites").text()).contains("North mill");
         assertThat(SentForm.get(site, "/changes").page().select("tbody tr").text())
-                .isEqualTo("2026-06-15 12:00:00 UTC Ann (ann) Site North mill new "
-                        + "name: North mill zone: America/Denver elevation: 5280 ft registered");
+                .isEqualTo(
+                        "2026-06-15 12:00:00 UTC 2026-06-15 06:00:00 America/Denver Ann (ann) line 1 Site North mill new "
+                                + "name: North mill zone: America/Denver elevation: 5280 ft registered");
     }
 
     @ParameterizedTest
@@ -146,7 +147,7 @@ abstract class SiteWebTests {
                         .select("tbody tr")
                         .first()
                         .text())
-                .isEqualTo("2026-06-15 12:00:00 UTC Ann (ann) Site North mill "
+                .isEqualTo("2026-06-15 12:00:00 UTC 2026-06-15 06:00:00 America/Denver Ann (ann) line 2 Site North mill "
                         + "elevation: 5280 ft elevation: 5290.0 ft survey of May");
     }
 
