@@ -104,8 +104,8 @@ abstract class ExportPagesTests {
         assertThat(get("/export/pack?compressor=" + compressor.id() + "&from=2026-01-01&to=")
                         .headers()
                         .firstValue("location"))
-                .hasValueSatisfying(address -> assertThat(address)
-                        .endsWith("/export/pack/" + compressor.id() + ".zip?from=2026-01-01&to="));
+                .hasValueSatisfying(address ->
+                        assertThat(address).endsWith("/export/pack/" + compressor.id() + ".zip?from=2026-01-01&to="));
         assertThat(get("/export/pack").statusCode()).isEqualTo(422);
         assertThat(get("/export/pack/999.zip").statusCode()).isEqualTo(422);
         assertThat(get("/export/pack/" + compressor.id() + ".zip?from=x").statusCode())
