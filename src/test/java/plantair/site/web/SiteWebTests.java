@@ -147,8 +147,9 @@ abstract class SiteWebTests {
                         .select("tbody tr")
                         .first()
                         .text())
-                .isEqualTo("2026-06-15 12:00:00 UTC 2026-06-15 06:00:00 America/Denver Ann (ann) line 2 Site North mill "
-                        + "elevation: 5280 ft elevation: 5290.0 ft survey of May");
+                .isEqualTo(
+                        "2026-06-15 12:00:00 UTC 2026-06-15 06:00:00 America/Denver Ann (ann) line 2 Site North mill "
+                                + "elevation: 5280 ft elevation: 5290.0 ft survey of May");
     }
 
     @Test
