@@ -8,9 +8,11 @@ import org.h2.store.fs.FilePathWrapper;
 /**
  * Files whose every write is on the disk before it returns, for database addresses that begin with {@code
  * jdbc:h2:durable:}. H2 by itself leaves a commit with the operating system, which a killed process survives but a power
- * cut does not.
+ * cut does not. Beside the file of a database lies a {@link DiskReserve}.
  */
 public final class DurableFiles extends FilePathWrapper {
+
+    private static final String DATABASE = ".mv.db";
 
     /** Makes the scheme known to H2; before the first connection. */
     static void register() {
@@ -24,6 +26,10 @@ public final class DurableFiles extends FilePathWrapper {
 
     @Override
     public FileChannel open(String mode) throws IOException {
-        return getBase().open(mode.equals("rw") ? "rwd" : mode);
+        if (!mode.equals("rw")) {
+            return getBase().open(mode);
+        }
+        FileChannel file = getBase().open("rwd");
+        return getName().endsWith(DATABASE) ? new ReservedFile(file, DiskReserve.beside(getBase())) : file;
     }
 }

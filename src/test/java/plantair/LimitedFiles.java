@@ -4,17 +4,18 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.util.concurrent.atomic.AtomicLong;
 import org.h2.store.fs.FileBaseDefault;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
 /**
- * Files on a disk that a test can fill, for addresses {@code jdbc:h2:limited:durable:}. While it is full, a write that
+ * Files on a disk that a test can fill, for addresses {@code jdbc:h2:durable:limited:}. While it is full, a write that
  * makes a file longer writes half of it and fails with the words of Linux; one within the file is done, as on a real disk.
  */
 public final class LimitedFiles extends FilePathWrapper {
 
-    private static volatile boolean full;
+    private static final AtomicLong ROOM = new AtomicLong(Long.MAX_VALUE / 2);
 
     static void register() {
         DurableFiles.register();
@@ -22,7 +23,15 @@ public final class LimitedFiles extends FilePathWrapper {
     }
 
     static void setFull(boolean now) {
-        full = now;
+        ROOM.set(now ? 0 : Long.MAX_VALUE / 2);
+    }
+
+    /** What a file that is taken away had, is there for others. */
+    @Override
+    public void delete() {
+        long size = exists() ? size() : 0;
+        super.delete();
+        ROOM.addAndGet(size);
     }
 
     @Override
@@ -55,7 +64,9 @@ public final class LimitedFiles extends FilePathWrapper {
 
         @Override
         public int write(ByteBuffer from, long position) throws IOException {
-            if (full && position + from.remaining() > file.size()) {
+            long longer = Math.max(position + from.remaining() - file.size(), 0);
+            if (ROOM.addAndGet(-longer) < 0) {
+                ROOM.addAndGet(longer);
                 ByteBuffer half = from.slice(from.position(), from.remaining() / 2);
                 file.write(half, position);
                 throw new IOException("No space left on device");

@@ -16,12 +16,23 @@ public final class DiskFull {
     private static final List<String> WORDS =
             List.of("no space left on device", "disk quota exceeded", "not enough space on the disk");
 
+    /** What is refused, before anything of it is written, because the disk has no room. */
+    public static final class Refused extends Exception {
+
+        private static final long serialVersionUID = 1;
+
+        public Refused() {
+            super("the disk has no room");
+        }
+    }
+
     private DiskFull() {}
 
     /** Whether a failure comes from a disk without room. */
     public static boolean isCauseOf(Throwable failure) {
         for (@Nullable Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLException sql && POSTGRES.equals(sql.getSQLState())
+            if (cause instanceof Refused
+                    || cause instanceof SQLException sql && POSTGRES.equals(sql.getSQLState())
                     || cause instanceof IOException file && says(file.getMessage())) {
                 return true;
             }
