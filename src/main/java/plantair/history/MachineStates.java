@@ -20,6 +20,7 @@ import plantair.testrecord.ResultLine;
 import plantair.testrecord.ResultProjection;
 import plantair.trend.Limits;
 import plantair.trend.Standing;
+import plantair.web.Paging;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -30,9 +31,6 @@ import tools.jackson.databind.json.JsonMapper;
 public class MachineStates implements CompressorFollower {
 
     private static final int BATCH = 200;
-
-    /** Keeps the number of rows before a page an int, as the database wants it. */
-    private static final int MOST_PAGES = 1_000_000;
 
     private final StoredStates states;
     private final Compressors compressors;
@@ -70,8 +68,7 @@ public class MachineStates implements CompressorFollower {
      */
     @Transactional(readOnly = true)
     public Page<MachineLine> page(long siteId, boolean retired, Collection<Standing> standings, int page, int size) {
-        return states.worstFirst(
-                siteId, retired, standings, PageRequest.of(Math.min(Math.max(page, 1), MOST_PAGES) - 1, size));
+        return states.worstFirst(siteId, retired, standings, PageRequest.of(Paging.index(page), size));
     }
 
     /** What else is known of the last tests. */

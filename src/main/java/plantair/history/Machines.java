@@ -19,14 +19,12 @@ import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
 import plantair.testrecord.ResultProjection;
 import plantair.web.NoSuchRecord;
+import plantair.web.Paging;
 
 /** Machines with their histories, from the registers, the tests and the projection of their results. */
 @Service
 @Transactional(readOnly = true)
 public class Machines {
-
-    /** Keeps the number of rows before a page an int, as the database wants it. */
-    private static final int MOST_PAGES = 1_000_000;
 
     private final Compressors compressors;
     private final PumpUpTests tests;
@@ -65,8 +63,8 @@ public class Machines {
                 .orElseThrow(() -> new NoSuchRecord("compressor " + compressorId));
         Machine machine = new Machine(compressor, histories.of(compressorId));
         machine.facts(); // reads the ratings while the transaction is open
-        Page<PumpUpTest> records =
-                tests.findByCompressorIdOrderByPerformedAtDescIdDesc(compressorId, PageRequest.of(index(page), size));
+        Page<PumpUpTest> records = tests.findByCompressorIdOrderByPerformedAtDescIdDesc(
+                compressorId, PageRequest.of(Paging.index(page), size));
         Map<Long, PumpUpTest> corrections =
                 tests.findBySupersedesIdIn(records.map(PumpUpTest::id).getContent()).stream()
                         .collect(Collectors.toMap(PumpUpTest::supersedesId, Function.identity()));
@@ -78,10 +76,6 @@ public class Machines {
                 events.findCurrent(compressorId),
                 baselines.of(compressorId),
                 siteLimits.of(compressor.site()).limits());
-    }
-
-    private static int index(int page) {
-        return Math.min(Math.max(page, 1), MOST_PAGES) - 1;
     }
 
     private Map<Long, PumpUpResult> resultsOf(Collection<ResultLine> lines) {

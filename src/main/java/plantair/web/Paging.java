@@ -12,11 +12,19 @@ import org.jspecify.annotations.Nullable;
  */
 public record Paging(String href, int page, int size, long total) {
 
+    /** Keeps the number of rows before a page an int, as the database wants it. */
+    private static final int MOST_PAGES = 1_000_000;
+
     /** @throws NoSuchRecord when the list has no such page; page 1 is always there */
     public Paging {
         if (page < 1 || page > pages(total, size)) {
             throw new NoSuchRecord("no page " + page);
         }
+    }
+
+    /** Number from 0, as repositories count, of a page somebody asks for before it is known which there are. */
+    public static int index(int asked) {
+        return Math.min(Math.max(asked, 1), MOST_PAGES) - 1;
     }
 
     private static long pages(long total, int size) {

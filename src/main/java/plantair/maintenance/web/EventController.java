@@ -43,8 +43,7 @@ final class EventController {
                 .findWithSiteById(id)
                 .map(Machine::of)
                 .orElseThrow(() -> new NoSuchRecord("compressor " + id));
-        var rows =
-                events.findByCompressorIdOrderByHappenedOnDescIdDesc(id, PageRequest.of(Math.max(0, page - 1), ROWS));
+        var rows = events.findByCompressorIdOrderByHappenedOnDescIdDesc(id, PageRequest.of(Paging.index(page), ROWS));
         List<Long> ids = rows.map(MaintenanceEvent::id).getContent();
         Map<Long, MaintenanceEvent> later = events.findBySupersedesIdIn(ids).stream()
                 .collect(Collectors.toMap(MaintenanceEvent::supersedesId, Function.identity()));

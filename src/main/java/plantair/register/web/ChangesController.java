@@ -61,7 +61,7 @@ final class ChangesController {
                 filter.name(),
                 filter.from(),
                 filter.until(),
-                PageRequest.of(Math.max(0, page - 1), ROWS));
+                PageRequest.of(Paging.index(page), ROWS));
         model.addAttribute("paging", new Paging(form.address(), page, ROWS, found.getTotalElements()));
         model.addAttribute("changes", views(found.getContent()));
         return "changes/list";

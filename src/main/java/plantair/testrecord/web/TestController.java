@@ -60,7 +60,7 @@ class TestController {
             UnitSet units,
             Locale locale,
             Model model) {
-        PageRequest request = PageRequest.of(Math.max(0, page - 1), PAGE_SIZE);
+        PageRequest request = PageRequest.of(Paging.index(page), PAGE_SIZE);
         Page<PumpUpTest> found = find(compressor, unreviewed, request);
         String href = href(compressor, unreviewed);
         model.addAttribute("paging", new Paging(href, page, PAGE_SIZE, found.getTotalElements()));

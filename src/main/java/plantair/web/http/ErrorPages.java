@@ -18,6 +18,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.security.web.firewall.RequestRejectedException;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
@@ -66,7 +67,8 @@ final class ErrorPages {
         TypeMismatchException.class,
         InvalidPropertyException.class,
         MultipartException.class,
-        HttpMessageNotReadableException.class
+        HttpMessageNotReadableException.class,
+        RequestRejectedException.class
     })
     ModelAndView badRequest(HttpServletRequest request) {
         return page(HttpStatus.BAD_REQUEST, request);

@@ -171,7 +171,8 @@ abstract class SiteWebTests {
         var late = CHANGE.with("elevation", "1612", "m").post(site);
 
         assertThat(late.status()).isEqualTo(409);
-        assertThat(late.text()).contains("Somebody else changed this", "Bo, 2026-06-15 12:00:00 UTC: survey of May");
+        assertThat(late.text())
+                .contains("Somebody else changed this", "Bo (bo), 2026-06-15 12:00:00 UTC: survey of May");
         assertThat(late.page().select("main tbody tr").eachText()).containsExactly("elevation 5290.0 ft 1612 m");
         assertThat(late.typed("elevation.number")).isEqualTo("1612");
         assertThat(SentForm.get(site, "/sites/1").text()).contains("5290.0 ft").doesNotContain("1612");
