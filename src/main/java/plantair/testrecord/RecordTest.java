@@ -24,6 +24,7 @@ public class RecordTest {
     private static final int TESTS_BACK = 20;
 
     private final PumpUpTests tests;
+    private final TestReviews reviews;
     private final ResultProjection projection;
     private final Changes changes;
     private final Clock clock;
@@ -31,11 +32,13 @@ public class RecordTest {
 
     RecordTest(
             PumpUpTests tests,
+            TestReviews reviews,
             ResultProjection projection,
             Changes changes,
             Clock clock,
             ObjectProvider<CompressorFollower> followers) {
         this.tests = tests;
+        this.reviews = reviews;
         this.projection = projection;
         this.changes = changes;
         this.clock = clock;
@@ -49,12 +52,14 @@ public class RecordTest {
     }
 
     /**
-     * Records a correction. The old test stays as it is.
+     * Records a correction. The old test stays as it is; one that was reviewed is locked, and the reason has to say why it
+     * is corrected all the same.
      *
+     * @throws IllegalArgumentException when it was reviewed and the reason does not say so
      * @throws StaleRecord when another correction came first
      */
     @Transactional
-    public PumpUpTest supersede(PumpUpTest old, TestDraft draft, String reason, String by) {
+    public PumpUpTest supersede(PumpUpTest old, TestDraft draft, CorrectionReason reason, String by) {
         var again = tests.findBySubmission(draft.submission());
         if (again.isPresent()) {
             return again.get();
@@ -62,8 +67,11 @@ public class RecordTest {
         tests.findBySupersedesId(old.id()).ifPresent(later -> {
             throw new StaleRecord("test " + old.id(), later(later));
         });
+        if (reason.thoughReviewed() == null && reviews.findByTestId(old.id()).isPresent()) {
+            throw new IllegalArgumentException("test " + old.id() + " is locked");
+        }
         projection.supersede(old);
-        PumpUpTest test = save(draft, by, new PumpUpTest.Correction(old.id(), reason));
+        PumpUpTest test = save(draft, by, new PumpUpTest.Correction(old.id(), reason.text()));
         changes.save(new ChangeRecord(
                 clock.instant(),
                 by,
@@ -72,7 +80,7 @@ public class RecordTest {
                 "test " + old.id(),
                 "test " + old.id(),
                 "superseded by test " + test.id(),
-                reason));
+                reason.text()));
         return test;
     }
 

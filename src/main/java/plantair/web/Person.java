@@ -5,8 +5,9 @@ package plantair.web;
  *
  * @param displayName how the person is called
  * @param username what the person types to sign in
+ * @param mayManage whether the person may change registers and open what was locked
  */
-public record Person(String displayName, String username) {
+public record Person(String displayName, String username, boolean mayManage) {
 
     /** As it stands under a record: {@code Ann Lee (ann)}. */
     public String name() {

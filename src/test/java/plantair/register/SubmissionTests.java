@@ -44,7 +44,7 @@ abstract class SubmissionTests {
 
     private final NameForm form = new NameForm();
     private final BeanPropertyBindingResult errors = new BeanPropertyBindingResult(form, "form");
-    private final Submission sent = new Submission(form.getEdit(), "", errors, new Person("Ann", "ann"));
+    private final Submission sent = new Submission(form.getEdit(), "", errors, new Person("Ann", "ann", false));
 
     @BeforeEach
     void startEmpty() {

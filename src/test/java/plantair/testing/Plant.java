@@ -42,6 +42,7 @@ import plantair.quantity.FlowBasis;
 import plantair.site.Site;
 import plantair.site.SiteFacts;
 import plantair.site.Sites;
+import plantair.testrecord.CorrectionReason;
 import plantair.testrecord.InstrumentCopy;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.RecordTest;
@@ -288,7 +289,7 @@ public final class Plant {
         }
 
         public PumpUpTest supersede(PumpUpTest old, String reason) {
-            return recordTest.supersede(old, draft(), reason, tester);
+            return recordTest.supersede(old, draft(), CorrectionReason.of(reason), tester);
         }
 
         public TestDraft draft() {

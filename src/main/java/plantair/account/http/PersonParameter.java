@@ -10,6 +10,7 @@ import org.springframework.web.context.request.NativeWebRequest;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.method.support.ModelAndViewContainer;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import plantair.account.Access;
 import plantair.account.SignedIn;
 import plantair.web.Person;
 
@@ -40,7 +41,12 @@ class PersonParameter implements WebMvcConfigurer {
             if (proof == null || !(proof.getPrincipal() instanceof SignedIn account)) {
                 throw new IllegalStateException("nobody is signed in");
             }
-            return type == SignedIn.class ? account : new Person(account.displayName(), account.username());
+            return type == SignedIn.class ? account : person(account);
+        }
+
+        private static Person person(SignedIn account) {
+            return new Person(
+                    account.displayName(), account.username(), account.role().may(Access.MANAGE));
         }
     }
 }

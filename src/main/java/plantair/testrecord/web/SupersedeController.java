@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import plantair.equipment.Compressors;
+import plantair.testrecord.CorrectionReason;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.RecordTest;
@@ -57,11 +58,15 @@ class SupersedeController {
 
     @GetMapping("/tests/{id}/supersede")
     @Transactional(readOnly = true)
-    public String form(@PathVariable long id, UnitSet units, Model model) {
+    public String form(@PathVariable long id, UnitSet units, Person person, Model model, RedirectAttributes redirect) {
         PumpUpTest test = find(id);
         Optional<PumpUpTest> later = tests.findBySupersedesId(id);
         if (later.isPresent()) {
             return "redirect:/tests/" + later.get().id();
+        }
+        if (isLocked(id, person)) {
+            Flash.say(redirect, "review.lock.closed");
+            return "redirect:/tests/" + id;
         }
         model.addAttribute("form", TestForm.from(test, units));
         return show(model, test);
@@ -86,9 +91,13 @@ class SupersedeController {
         }
         compressors.findLockedById(old.compressor().id()); // so that nobody reviews the test meanwhile
         var checks = new FieldChecks(errors);
-        Optional<String> reason = reason(form, checks, reviews.findByTestId(id).isPresent());
+        if (isLocked(id, person)) {
+            errors.reject("review.lock.closed");
+        }
+        Optional<CorrectionReason> reason =
+                reason(form, checks, reviews.findByTestId(id).isPresent());
         Optional<TestDraft> draft = reader.read(form, old.compressor(), errors);
-        if (draft.isPresent() && reason.isPresent()) {
+        if (draft.isPresent() && reason.isPresent() && !errors.hasErrors()) {
             Warnings warnings = page.warnings(form, draft.get(), Optional.of(id), units);
             if (warnings.confirmedBy(form.getConfirmed())) {
                 PumpUpTest test = record.supersede(
@@ -102,14 +111,19 @@ class SupersedeController {
         return show(model, old);
     }
 
+    /** A reviewed test is locked for whoever may not manage. */
+    private boolean isLocked(long id, Person person) {
+        return !person.mayManage() && reviews.findByTestId(id).isPresent();
+    }
+
     /** A reviewed test is locked: correcting it needs a reason of its own, which goes on record with the other. */
-    private static Optional<String> reason(TestForm form, FieldChecks checks, boolean reviewed) {
+    private static Optional<CorrectionReason> reason(TestForm form, FieldChecks checks, boolean reviewed) {
         if (!reviewed) {
-            return checks.text("reason", form.getReason(), LONGEST_REASON, true);
+            return checks.text("reason", form.getReason(), LONGEST_REASON, true).map(CorrectionReason::of);
         }
         Optional<String> reason = checks.text("reason", form.getReason(), LONGEST_REASON / 2, true);
         Optional<String> lock = checks.text("lockReason", form.getLockReason(), LONGEST_REASON / 2 - 30, true);
-        return reason.flatMap(why -> lock.map(whyNow -> why + "\nAlthough it was reviewed: " + whyNow));
+        return reason.flatMap(why -> lock.map(whyNow -> new CorrectionReason(why, whyNow)));
     }
 
     private String show(Model model, PumpUpTest old) {

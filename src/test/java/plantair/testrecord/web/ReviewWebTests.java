@@ -192,6 +192,24 @@ abstract class ReviewWebTests {
     }
 
     @Test
+    void keepsAReviewedTestFromTechnicians() {
+        SignedIn technician = People.of(Role.TECHNICIAN);
+        SentForm opened = correction().with("notes", "typed before the review");
+        send(review(1), BO);
+
+        assertThat(SentForm.get(site, "/tests/1", technician).page().select("a[href$=supersede]"))
+                .isEmpty();
+        assertThat(SentForm.get(site, "/tests/1/supersede", technician).redirect())
+                .isEqualTo("/tests/1");
+        var late = opened.with("lockReason", "I say so").post(site, technician);
+        assertThat(late.status()).isEqualTo(422);
+        assertThat(late.text()).contains("A manager may still correct it");
+        assertThat(late.typed("notes")).isEqualTo("typed before the review");
+        assertThat(jdbc.queryForObject("select count(*) from pump_up_test", Integer.class))
+                .isEqualTo(1);
+    }
+
+    @Test
     void takesACorrectionOfAnUnreviewedTestWithoutMore() {
         assertThat(page("/tests/1/supersede")).doesNotContain("reviewed");
 
