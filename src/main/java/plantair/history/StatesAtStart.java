@@ -3,27 +3,48 @@ package plantair.history;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
-import org.springframework.core.annotation.Order;
+import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 import plantair.testrecord.ResultsAtStart;
 
 /** Judges machines when the application starts, once their results are there: those without a state, or all of them. */
 @Component
-@Order(ResultsAtStart.ORDER + 1)
-class StatesAtStart implements ApplicationRunner {
+class StatesAtStart implements SmartLifecycle {
 
     private static final Logger LOG = LoggerFactory.getLogger(StatesAtStart.class);
 
     private final MachineStates states;
+    private final ApplicationArguments arguments;
+    private boolean running;
 
-    StatesAtStart(MachineStates states) {
+    StatesAtStart(MachineStates states, ApplicationArguments arguments) {
         this.states = states;
+        this.arguments = arguments;
     }
 
     @Override
-    public void run(ApplicationArguments arguments) {
-        if (arguments.containsOption("rebuild-results")) {
+    public void start() {
+        run(arguments);
+        running = true;
+    }
+
+    @Override
+    public void stop() {
+        running = false;
+    }
+
+    @Override
+    public boolean isRunning() {
+        return running;
+    }
+
+    @Override
+    public int getPhase() {
+        return ResultsAtStart.PHASE + 1;
+    }
+
+    void run(ApplicationArguments options) {
+        if (options.containsOption("rebuild-results")) {
             int done = states.rebuild(soFar -> LOG.info("Judged {} machines anew", soFar));
             LOG.info("Judged all {} machines anew", done);
         } else {

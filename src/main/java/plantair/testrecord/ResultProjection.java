@@ -97,19 +97,23 @@ public class ResultProjection {
     }
 
     /**
-     * Computes what is missing, as after loading tests by SQL, and tells those who follow the machines.
+     * Computes what is missing, as after loading tests by SQL, in batches that are each one transaction, and tells those who
+     * follow the machines.
      *
+     * @param progress told after each batch how many are done
      * @return how many results were added
      */
-    public int fill() {
+    public int fill(LongConsumer progress) {
         List<Long> missing = results.testsWithoutResult();
         Set<Long> machines = new TreeSet<>();
-        for (Long id : missing) {
-            transaction.executeWithoutResult(status -> {
+        for (int from = 0; from < missing.size(); from += BATCH) {
+            List<Long> batch = missing.subList(from, Math.min(from + BATCH, missing.size()));
+            transaction.executeWithoutResult(status -> batch.forEach(id -> {
                 PumpUpTest test = tests.findById(id).orElseThrow();
-                results.save(row(test, tests.findBySupersedesId(id).isEmpty()));
+                renew(test);
                 machines.add(test.compressor().id());
-            });
+            }));
+            progress.accept(from + batch.size());
         }
         machines.forEach(id -> transaction.executeWithoutResult(
                 status -> followers.orderedStream().forEach(follower -> follower.changed(id))));

@@ -3,39 +3,60 @@ package plantair.testrecord;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
-import org.springframework.boot.ApplicationRunner;
-import org.springframework.core.annotation.Order;
+import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 
 /**
- * Computes missing results when the application starts, and all of them anew when it is started with {@code
+ * Computes missing results when the application starts, before it answers anybody, and all of them anew when it is started with {@code
  * --rebuild-results}.
  */
 @Component
-@Order(ResultsAtStart.ORDER)
-public class ResultsAtStart implements ApplicationRunner {
+public class ResultsAtStart implements SmartLifecycle {
 
-    /** Its place among what runs at start; what needs the results comes after it. */
-    public static final int ORDER = 100;
+    /** Its place among what runs at start; what needs the results comes after it, and the web server long after. */
+    public static final int PHASE = 100;
 
     private static final Logger LOG = LoggerFactory.getLogger(ResultsAtStart.class);
 
     private final ResultProjection projection;
     private final PumpUpTests tests;
+    private final ApplicationArguments arguments;
+    private boolean running;
 
-    ResultsAtStart(ResultProjection projection, PumpUpTests tests) {
+    ResultsAtStart(ResultProjection projection, PumpUpTests tests, ApplicationArguments arguments) {
         this.projection = projection;
         this.tests = tests;
+        this.arguments = arguments;
     }
 
     @Override
-    public void run(ApplicationArguments arguments) {
-        if (arguments.containsOption("rebuild-results")) {
+    public void start() {
+        run(arguments);
+        running = true;
+    }
+
+    @Override
+    public void stop() {
+        running = false;
+    }
+
+    @Override
+    public boolean isRunning() {
+        return running;
+    }
+
+    @Override
+    public int getPhase() {
+        return PHASE;
+    }
+
+    public void run(ApplicationArguments options) {
+        if (options.containsOption("rebuild-results")) {
             long total = tests.count();
             long done = projection.rebuild(soFar -> LOG.info("Rebuilt {} of {} results", soFar, total));
             LOG.info("Rebuilt the results of {} tests", done);
         } else {
-            int added = projection.fill();
+            int added = projection.fill(soFar -> LOG.info("Computed {} missing results so far", soFar));
             if (added > 0) {
                 LOG.info("Computed {} missing results", added);
             }

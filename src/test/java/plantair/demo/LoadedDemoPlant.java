@@ -48,7 +48,7 @@ abstract class LoadedDemoPlant {
         database.wipe();
         new ResourceDatabasePopulator(false, false, "UTF-8", new FileSystemResource(DemoPlantSql.FILE))
                 .execute(dataSource);
-        projection.fill();
+        projection.fill(done -> {});
     }
 
     @AfterAll

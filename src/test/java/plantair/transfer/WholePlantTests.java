@@ -90,7 +90,7 @@ abstract class WholePlantTests {
     void givesTheSameExportAfterwards() throws IOException {
         new ResourceDatabasePopulator(false, false, "UTF-8", new FileSystemResource("db/demo/R__demo_plant.sql"))
                 .execute(dataSource);
-        projection.fill();
+        projection.fill(done -> {});
         workAndDecisions();
         var recorded = EnumSet.complementOf(EnumSet.of(ChangeKind.ACCOUNT));
         transaction.executeWithoutResult(status -> chain.takeIn(recorded, "Ann", "there before"));
