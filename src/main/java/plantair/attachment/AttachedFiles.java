@@ -31,6 +31,11 @@ public class AttachedFiles {
                 : withWithdrawals(attachments.findByKindAndObjectIdInOrderById(to, objectIds));
     }
 
+    /** Those with these numbers. */
+    public List<AttachedFile> withIds(Collection<Long> ids) {
+        return ids.isEmpty() ? List.of() : withWithdrawals(attachments.findByIdInOrderById(ids));
+    }
+
     private List<AttachedFile> withWithdrawals(List<Attachment> found) {
         Map<Long, AttachmentWithdrawal> withdrawn = found.isEmpty()
                 ? Map.of()

@@ -13,6 +13,8 @@ public interface Attachments extends Repository<Attachment, Long> {
 
     Optional<Attachment> findById(long id);
 
+    List<Attachment> findByIdInOrderById(Collection<Long> ids);
+
     Optional<Attachment> findBySubmission(UUID submission);
 
     /** All of a record, oldest first, those withdrawn too. */

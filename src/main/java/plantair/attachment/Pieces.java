@@ -90,12 +90,14 @@ public class Pieces {
         return found != null && found[0] == found[1] + 1;
     }
 
-    /** The digests of all stored files after one, in order. */
+    /** The digests of all attached and all stored files after one, in order. */
     public List<String> digestsAfter(String sha256, int most) {
         return jdbc.queryForList(
-                "select sha256 from attachment_content where sha256 > ? order by sha256 fetch first " + most
+                "select sha256 from attachment where sha256 > ? union"
+                        + " select sha256 from attachment_content where sha256 > ? order by 1 fetch first " + most
                         + " rows only",
                 String.class,
+                sha256,
                 sha256);
     }
 

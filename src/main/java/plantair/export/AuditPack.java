@@ -23,6 +23,7 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.attachment.AttachedFile;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.maintenance.MaintenanceEvent;
@@ -48,6 +49,7 @@ public class AuditPack {
     private final ChooseBaseline baselines;
     private final PackLines words;
     private final PackPdf pdf;
+    private final PackPapers papers;
     private final AllFiles files;
     private final TestFile testFile;
     private final TableFile tables;
@@ -60,6 +62,7 @@ public class AuditPack {
             ChooseBaseline baselines,
             PackLines words,
             PackPdf pdf,
+            PackPapers papers,
             AllFiles files,
             TestFile testFile,
             TableFile tables,
@@ -70,6 +73,7 @@ public class AuditPack {
         this.baselines = baselines;
         this.words = words;
         this.pdf = pdf;
+        this.papers = papers;
         this.files = files;
         this.testFile = testFile;
         this.tables = tables;
@@ -88,7 +92,9 @@ public class AuditPack {
         long id = filter.compressorId();
         Compressor compressor =
                 compressors.findWithSiteById(id).orElseThrow(() -> new NoSuchRecord("compressor " + id));
-        PackReport report = report(filter, compressor, QuantityFormat.of(units), locale);
+        List<AttachedFile> attached = papers.of(id);
+        PackReport report =
+                report(filter, compressor, QuantityFormat.of(units), locale, papers.lines(attached, locale));
         byte[] document = pdf.of(report, locale);
         var zip = new ZipOutputStream(out);
         zip.putNextEntry(new ZipEntry("report.pdf"));
@@ -101,10 +107,16 @@ public class AuditPack {
             }
         }
         files.add(zip, AllFiles.DICTIONARY, AllFiles::writeDictionary);
+        papers.add(attached, zip);
         zip.finish();
     }
 
-    private PackReport report(ExportFilter filter, Compressor compressor, QuantityFormat format, Locale locale) {
+    private PackReport report(
+            ExportFilter filter,
+            Compressor compressor,
+            QuantityFormat format,
+            Locale locale,
+            List<PackReport.Paper> attached) {
         List<PumpUpTest> chosen =
                 tests.findNext(0, 0, compressor.id(), filter.earliest(), filter.latest(), Limit.of(MOST_TESTS)).stream()
                         .filter(filter::holds)
@@ -126,7 +138,8 @@ public class AuditPack {
                 baselines.of(compressor.id()).stream()
                         .map(choice -> choice.chosenAt().truncatedTo(ChronoUnit.SECONDS) + ", " + choice.chosenBy()
                                 + ": test " + choice.testId() + ", " + choice.reason())
-                        .toList());
+                        .toList(),
+                attached);
     }
 
     private static List<String> volumes(List<PumpUpTest> chosen) {

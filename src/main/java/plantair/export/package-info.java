@@ -10,6 +10,7 @@
             "instrument",
             "maintenance",
             "register",
+            "attachment",
             "testrecord",
             "web"
         })
