@@ -28,6 +28,9 @@ import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.maintenance.MaintenanceEvent;
 import plantair.maintenance.MaintenanceEvents;
+import plantair.paper.PaperSize;
+import plantair.paper.PdfPrinter;
+import plantair.paper.Printout;
 import plantair.register.FactLines;
 import plantair.testrecord.ChooseBaseline;
 import plantair.testrecord.PumpUpTest;
@@ -48,7 +51,7 @@ public class AuditPack {
     private final MaintenanceEvents events;
     private final ChooseBaseline baselines;
     private final PackLines words;
-    private final PackPdf pdf;
+    private final PdfPrinter printer;
     private final PackPapers papers;
     private final AllFiles files;
     private final TestFile testFile;
@@ -61,7 +64,7 @@ public class AuditPack {
             MaintenanceEvents events,
             ChooseBaseline baselines,
             PackLines words,
-            PackPdf pdf,
+            PdfPrinter printer,
             PackPapers papers,
             AllFiles files,
             TestFile testFile,
@@ -72,7 +75,7 @@ public class AuditPack {
         this.events = events;
         this.baselines = baselines;
         this.words = words;
-        this.pdf = pdf;
+        this.printer = printer;
         this.papers = papers;
         this.files = files;
         this.testFile = testFile;
@@ -95,7 +98,13 @@ public class AuditPack {
         List<AttachedFile> attached = papers.of(id);
         PackReport report =
                 report(filter, compressor, QuantityFormat.of(units), locale, papers.lines(attached, locale));
-        byte[] document = pdf.of(report, locale);
+        byte[] document = printer.print(new Printout(
+                "export/pack",
+                Map.of("report", report),
+                List.of("/export/pack.css"),
+                PaperSize.of(null, units),
+                locale,
+                clock.instant()));
         var zip = new ZipOutputStream(out);
         zip.putNextEntry(new ZipEntry("report.pdf"));
         zip.write(document);

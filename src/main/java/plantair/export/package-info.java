@@ -12,6 +12,7 @@
             "register",
             "attachment",
             "testrecord",
+            "paper",
             "web"
         })
 package plantair.export;
