@@ -54,4 +54,5 @@ create table attachment_withdrawal (
 alter table change_record drop constraint ck_change_record_kind;
 alter table change_record add constraint ck_change_record_kind check (kind in
     ('SITE', 'COMPRESSOR', 'RECEIVER', 'PIPE', 'INSTRUMENT', 'CALIBRATION', 'TEST', 'RESTATEMENT', 'EVENT', 'BASELINE',
-     'LIMITS', 'REVIEW', 'ACCOUNT', 'ATTACHMENT'));
+     'LIMITS', 'REVIEW', 'ACCOUNT', 'VALVE', 'VALVE_TEST', 'CERTIFICATE', 'INSPECTION', 'FINDING', 'INTERVAL', 'READINGS',
+     'ATTACHMENT'));

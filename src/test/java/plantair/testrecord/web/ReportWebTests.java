@@ -60,7 +60,8 @@ abstract class ReportWebTests {
     void saysTheSameOnThePageAndInThePdf() {
         SentFile.of("TEST/1", "gauge.jpg", SampleFiles.jpeg(), "gauge at the stop")
                 .send(site);
-        String digest = SentForm.get(site, "/attachments/1").page().select("code").text();
+        String digest =
+                SentForm.get(site, "/attachments/1").page().select("code").text();
 
         for (String text : new String[] {
             SentForm.get(site, "/tests/1/report").text(),
@@ -89,7 +90,9 @@ abstract class ReportWebTests {
 
     @Test
     void printsOnEitherSheet() {
-        assertThat(PdfText.of(pdf("/tests/1/report.pdf")).width()).as("US units").isEqualTo(612);
+        assertThat(PdfText.of(pdf("/tests/1/report.pdf")).width())
+                .as("US units")
+                .isEqualTo(612);
         assertThat(PdfText.of(pdf("/tests/1/report.pdf?size=a4")).width()).isEqualTo(595);
         assertThat(PdfText.of(pdf("/tests/1/report.pdf?size=letter")).width()).isEqualTo(612);
     }
@@ -102,8 +105,14 @@ abstract class ReportWebTests {
     @Test
     void tellsTheWholeChainOfCorrections() {
         var first = plant.plan(compressor).on("2026-02-05T14:00:00Z").record();
-        var second = plant.plan(compressor).on("2026-02-05T14:00:00Z").runs("61", "61.2", "61.1").supersede(first, "wrong watch");
-        plant.plan(compressor).on("2026-02-05T14:00:00Z").runs("61", "61.2", "61.3").supersede(second, "slip of the pen");
+        var second = plant.plan(compressor)
+                .on("2026-02-05T14:00:00Z")
+                .runs("61", "61.2", "61.1")
+                .supersede(first, "wrong watch");
+        plant.plan(compressor)
+                .on("2026-02-05T14:00:00Z")
+                .runs("61", "61.2", "61.3")
+                .supersede(second, "slip of the pen");
 
         String text = SentForm.get(site, "/tests/" + second.id() + "/report").text();
 
