@@ -92,7 +92,7 @@ final class LabelController {
     private Labels ofSite(long id, Locale locale) {
         Site site = sites.findById(id).orElseThrow(() -> new NoSuchRecord("site " + id));
         Stream<LabelView> machines = compressors.findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(id).stream()
-                .filter(machine -> machine.facts().plate().inService())
+                .filter(Compressor::isInService)
                 .map(machine -> label(machine, site));
         Stream<LabelView> vessels = receivers.findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(id).stream()
                 .map(receiver -> label(receiver, site));

@@ -11,7 +11,8 @@ import plantair.paper.QrCode;
  * @param compressorId the machine
  * @param tag how the plant calls it
  * @param site its site
- * @param plate maker and model, kind
+ * @param plate maker and model
+ * @param kind code of how it compresses
  * @param ratings its rating points
  * @param numbers of the volume that is filled; null when no test tells
  * @param face its pass-by card; null without one
@@ -26,6 +27,7 @@ public record SheetView(
         String tag,
         String site,
         String plate,
+        String kind,
         List<String> ratings,
         @Nullable Numbers numbers,
         @Nullable Face face,

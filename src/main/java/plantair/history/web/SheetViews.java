@@ -62,6 +62,7 @@ class SheetViews {
                 compressor.tag(),
                 compressor.site().name(),
                 plate.makerModel(),
+                plate.kind().name(),
                 compressor.facts().ratings().stream()
                         .map(rating -> rating.flow() + " / " + rating.pressure())
                         .toList(),

@@ -2,7 +2,6 @@ package plantair.testrecord.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.LocalDate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -15,6 +14,7 @@ import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.PdfText;
 import plantair.testing.Plant;
+import plantair.testing.PlantForms;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
 import plantair.testing.SentForm;
@@ -40,7 +40,8 @@ abstract class ReportWebTests {
         plant = Plant.in(context);
         compressor = plant.compressor(plant.site("Île Łuk <&>", "America/Chicago"));
         Instrument gauge = plant.gauge("G-1");
-        plant.certificate(gauge, LocalDate.parse("2025-12-01"), "K-77");
+        assertThat(PlantForms.certificate("K-77", "2025-12-01").post(site).status())
+                .isEqualTo(302);
         plant.plan(compressor)
                 .with(gauge)
                 .by("Zoë Ångström")
