@@ -56,7 +56,7 @@ abstract class ReportWebTests {
         return response.getContentAsByteArray();
     }
 
-    /** 34.4 cfm: the worked case of docs/worked-example.md, checked there by hand. */
+    /** The figure is that of the page of the test, whose digits are checked elsewhere. */
     @Test
     void saysTheSameOnThePageAndInThePdf() {
         SentFile.of("TEST/1", "gauge.jpg", SampleFiles.jpeg(), "gauge at the stop")
