@@ -50,7 +50,7 @@ final class AttachmentServerTests {
     @Test
     void takesAPhotoAndGivesItBack() {
         byte[] photo = SampleFiles.picture("jpg", 2400, 1600, 8);
-        assertThat(photo.length).isGreaterThan(3_000_000);
+        assertThat(photo.length).isGreaterThan(2_000_000);
 
         assertThat(ann.upload(ADDRESS, form(), "a.jpg", photo).statusCode()).isEqualTo(302);
 
@@ -75,7 +75,7 @@ final class AttachmentServerTests {
             var answer = ann.upload(ADDRESS, form(), "a.jpg", new byte[size]);
 
             assertThat(answer.statusCode()).isEqualTo(413);
-            assertThat(Jsoup.parse(answer.body()).select("h1").text()).isEqualTo("Too much at once");
+            assertThat(answer.body()).startsWith("Too much at once").contains("Nothing was saved");
         }
     }
 }
