@@ -8,18 +8,20 @@ import plantair.register.ChangeKind;
 import plantair.register.Changes;
 import plantair.register.RecordTexts;
 
-/** Follows the chain of changes from its first line to its end, then compares each record with the newest line about it. */
+/** Follows the chain of changes from its first line to its end, then compares each record with the newest line about it, and attached files. */
 @Service
 public class AuditCheck {
 
     private final ChainCheck chain;
     private final RecordCheck records;
+    private final BytesCheck bytes;
     private final Changes changes;
     private final RecordTexts texts;
 
-    AuditCheck(ChainCheck chain, RecordCheck records, Changes changes, RecordTexts texts) {
+    AuditCheck(ChainCheck chain, RecordCheck records, BytesCheck bytes, Changes changes, RecordTexts texts) {
         this.chain = chain;
         this.records = records;
+        this.bytes = bytes;
         this.changes = changes;
         this.texts = texts;
     }
@@ -45,6 +47,7 @@ public class AuditCheck {
             long before = lines + compared;
             compared += records.compare(kind, faults, read -> progress.accept(before + read));
         }
+        bytes.compare(faults);
         return new AuditReport(lines, compared, walk.end(), faults.first(), faults.count());
     }
 }

@@ -14,6 +14,7 @@ import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.attachment.ContentFiles;
 import plantair.register.ChangeKind;
 import plantair.register.ChangeRecord;
 import plantair.register.ChangeRecords;
@@ -21,8 +22,8 @@ import plantair.register.RecordTexts;
 import plantair.register.Sha256;
 
 /**
- * The audit file: a zip of {@code changes.txt} with the chain, {@code records.txt} with every record, and {@code README.txt}
- * that says how to check both with ordinary tools. docs/audit.md describes it.
+ * The audit file: a zip of {@code changes.txt} with the chain, {@code records.txt} with every record, the attached files,
+ * and {@code README.txt} that says how to check them with ordinary tools. docs/audit.md describes it.
  */
 @Service
 public class AuditFile {
@@ -31,9 +32,11 @@ public class AuditFile {
 
     private final ChangeRecords records;
     private final RecordTexts texts;
+    private final ContentFiles contents;
     private final EntityManager entities;
 
-    AuditFile(ChangeRecords records, RecordTexts texts, EntityManager entities) {
+    AuditFile(ChangeRecords records, RecordTexts texts, ContentFiles contents, EntityManager entities) {
+        this.contents = contents;
         this.records = records;
         this.texts = texts;
         this.entities = entities;
@@ -55,6 +58,7 @@ public class AuditFile {
             records(kind, text);
         }
         text.flush();
+        contents.addAll(zip);
         zip.finish();
     }
 

@@ -24,6 +24,10 @@ public record Fault(Code code, long line, String record) {
         /** A record that a line tells of is not there. */
         RECORD_MISSING,
         /** A record is there that no line tells of. */
-        RECORD_WITHOUT_LINE
+        RECORD_WITHOUT_LINE,
+        /** The bytes of an attached file are not those of its record. */
+        BYTES_ALTERED,
+        /** Bytes are there that no record tells of. */
+        BYTES_WITHOUT_RECORD
     }
 }

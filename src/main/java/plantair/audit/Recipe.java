@@ -15,10 +15,11 @@ final class Recipe {
                          DIGEST SPACE KIND TAB ID TAB COLUMN=VALUE TAB COLUMN=VALUE ...
                          DIGEST is the SHA-256 of what follows the second tab. It must be the RECORD of the newest line
                          of changes.txt with the same KIND and ID.
-            In both files a line feed inside a text is \\n, a tab \\t, a carriage return \\r, a zero byte \\0 and a backslash
+            files/       photos and papers, each under the SHA-256 of its bytes, which is the sha256 of its record.
+            In both texts a line feed inside a text is \\n, a tab \\t, a carriage return \\r, a zero byte \\0 and a backslash
             \\\\; \\N stands for no text at all. Both are UTF-8 and each line ends with a line feed.
 
-            TO CHECK, with bash, sha256sum, cut, awk, sort and diff, in the folder of the two files:
+            TO CHECK, with bash, sha256sum, cut, awk, sort, tr, grep and diff, in the unpacked folder:
 
               export LC_ALL=C
 
@@ -46,6 +47,18 @@ final class Recipe {
               awk -F'\\t' '{print $4" "$5" "$NF}' changes.txt | awk '{new[$1" "$2]=$3} END {for (k in new) print k" "new[k]}' | sort > newest
               awk -F'\\t' '{split($1,a," "); print a[2]" "$2" "a[1]}' records.txt | sort > found
               diff newest found && echo "each record is as its newest change left it" || echo "FAULT records and changes differ"
+
+            (4) the photos and papers
+
+              n=0
+              for file in files/*; do
+                [ -e "$file" ] || continue
+                n=$((n+1)); name=${file#files/}
+                [ "$(sha256sum < "$file" | cut -d' ' -f1)" = "${name%.*}" ] || echo "FAULT $file: its bytes are not as they were attached"
+              done
+              for digest in $(grep -E '^[0-9a-f]+ ATTACHMENT' records.txt | tr '\\t' '\\n' | grep '^sha256=' | cut -d= -f2 | sort -u); do
+                ls files/$digest.* > /dev/null 2>&1 || echo "FAULT files: $digest is missing"
+              done; echo "$n files"
 
             All is sound when no line begins with FAULT. In (3) a line with < is what a change says, one with > what the
             record is. Compare the end of the chain with one that was noted earlier or elsewhere: the line with that digest

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.attachment.ContentFiles;
 
 /** Everything as one zip of CSV files with their data dictionary, on one view of the database. */
 @Service
@@ -30,9 +31,11 @@ public class AllFiles {
 
     private final TestFile tests;
     private final TableFile tables;
+    private final ContentFiles contents;
     private final Clock clock;
 
-    AllFiles(TestFile tests, TableFile tables, Clock clock) {
+    AllFiles(TestFile tests, TableFile tables, ContentFiles contents, Clock clock) {
+        this.contents = contents;
         this.tests = tests;
         this.tables = tables;
         this.clock = clock;
@@ -54,6 +57,7 @@ public class AllFiles {
         for (DataFile file : DataFiles.AFTER_TESTS) {
             add(zip, file.name(), text -> tables.write(file, text));
         }
+        contents.addAll(zip);
         zip.finish();
     }
 

@@ -23,10 +23,14 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.attachment.AttachedFile;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.maintenance.MaintenanceEvent;
 import plantair.maintenance.MaintenanceEvents;
+import plantair.paper.PaperSize;
+import plantair.paper.PdfPrinter;
+import plantair.paper.Printout;
 import plantair.register.FactLines;
 import plantair.testrecord.ChooseBaseline;
 import plantair.testrecord.PumpUpTest;
@@ -47,7 +51,8 @@ public class AuditPack {
     private final MaintenanceEvents events;
     private final ChooseBaseline baselines;
     private final PackLines words;
-    private final PackPdf pdf;
+    private final PdfPrinter printer;
+    private final PackPapers papers;
     private final AllFiles files;
     private final TestFile testFile;
     private final TableFile tables;
@@ -59,7 +64,8 @@ public class AuditPack {
             MaintenanceEvents events,
             ChooseBaseline baselines,
             PackLines words,
-            PackPdf pdf,
+            PdfPrinter printer,
+            PackPapers papers,
             AllFiles files,
             TestFile testFile,
             TableFile tables,
@@ -69,7 +75,8 @@ public class AuditPack {
         this.events = events;
         this.baselines = baselines;
         this.words = words;
-        this.pdf = pdf;
+        this.printer = printer;
+        this.papers = papers;
         this.files = files;
         this.testFile = testFile;
         this.tables = tables;
@@ -88,8 +95,16 @@ public class AuditPack {
         long id = filter.compressorId();
         Compressor compressor =
                 compressors.findWithSiteById(id).orElseThrow(() -> new NoSuchRecord("compressor " + id));
-        PackReport report = report(filter, compressor, QuantityFormat.of(units), locale);
-        byte[] document = pdf.of(report, locale);
+        List<AttachedFile> attached = papers.of(id);
+        PackReport report =
+                report(filter, compressor, QuantityFormat.of(units), locale, papers.lines(attached, locale));
+        byte[] document = printer.print(new Printout(
+                "export/pack",
+                Map.of("report", report),
+                List.of("/export/pack.css"),
+                PaperSize.of(null, units),
+                locale,
+                clock.instant()));
         var zip = new ZipOutputStream(out);
         zip.putNextEntry(new ZipEntry("report.pdf"));
         zip.write(document);
@@ -101,10 +116,16 @@ public class AuditPack {
             }
         }
         files.add(zip, AllFiles.DICTIONARY, AllFiles::writeDictionary);
+        papers.add(attached, zip);
         zip.finish();
     }
 
-    private PackReport report(ExportFilter filter, Compressor compressor, QuantityFormat format, Locale locale) {
+    private PackReport report(
+            ExportFilter filter,
+            Compressor compressor,
+            QuantityFormat format,
+            Locale locale,
+            List<PackReport.Paper> attached) {
         List<PumpUpTest> chosen =
                 tests.findNext(0, 0, compressor.id(), filter.earliest(), filter.latest(), Limit.of(MOST_TESTS)).stream()
                         .filter(filter::holds)
@@ -126,7 +147,8 @@ public class AuditPack {
                 baselines.of(compressor.id()).stream()
                         .map(choice -> choice.chosenAt().truncatedTo(ChronoUnit.SECONDS) + ", " + choice.chosenBy()
                                 + ": test " + choice.testId() + ", " + choice.reason())
-                        .toList());
+                        .toList(),
+                attached);
     }
 
     private static List<String> volumes(List<PumpUpTest> chosen) {

@@ -17,6 +17,7 @@ import java.util.List;
  * @param tests the tests of the period, oldest first
  * @param events what was done in the period
  * @param choices baselines chosen
+ * @param papers photos and papers
  */
 public record PackReport(
         String tag,
@@ -30,7 +31,8 @@ public record PackReport(
         String baseline,
         List<Test> tests,
         List<Event> events,
-        List<String> choices) {
+        List<String> choices,
+        List<Paper> papers) {
 
     public PackReport {
         plate = List.copyOf(plate);
@@ -38,6 +40,7 @@ public record PackReport(
         tests = List.copyOf(tests);
         events = List.copyOf(events);
         choices = List.copyOf(choices);
+        papers = List.copyOf(papers);
     }
 
     /**
@@ -78,4 +81,16 @@ public record PackReport(
      * @param standing corrected or withdrawn, by which entry
      */
     public record Event(String day, String kind, String by, String note, String standing) {}
+
+    /**
+     * A photo or paper.
+     *
+     * @param shows what is on it
+     * @param file name, format and size
+     * @param of record that it belongs to
+     * @param attached when and by whom
+     * @param sha256 digest of its bytes
+     * @param withdrawn when, by whom and why it was withdrawn; empty while it stands
+     */
+    public record Paper(String shows, String file, String of, String attached, String sha256, String withdrawn) {}
 }

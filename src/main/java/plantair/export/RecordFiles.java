@@ -28,6 +28,18 @@ final class RecordFiles {
     private static final String INSTRUMENTS_OF =
             " in (select used.instrument_id from pump_up_instrument used where used.test_id" + TESTS_OF + ")";
 
+    /** Condition on attachments: those of a compressor, its tests and work, and of what was used in its tests. */
+    static final String PAPERS_OF = "kind = 'COMPRESSOR' and object_id = ?"
+            + " or kind = 'TEST' and object_id" + TESTS_OF
+            + " or kind = 'EVENT' and object_id in (select e.id from maintenance_event e where e.compressor_id = ?)"
+            + " or kind = 'RECEIVER' and object_id in (select v.source_id from pump_up_volume v"
+            + " where v.kind = 'RECEIVER' and v.test_id" + TESTS_OF + ")"
+            + " or kind = 'INSTRUMENT' and object_id" + INSTRUMENTS_OF
+            + " or kind = 'CALIBRATION' and object_id in (select c.id from calibration c"
+            + " where c.instrument_id" + INSTRUMENTS_OF + ")";
+
+    private static final String IDS_OF_PAPERS = " in (select a.id from attachment a where " + PAPERS_OF + ")";
+
     private RecordFiles() {}
 
     static Stream<DataFile> all() {
@@ -42,6 +54,8 @@ final class RecordFiles {
                 restatements(),
                 restatedTests(),
                 reviews(),
+                PaperFiles.attachments().ofMachine(PAPERS_OF),
+                PaperFiles.withdrawals().ofMachine("attachment_id" + IDS_OF_PAPERS),
                 changes());
     }
 
@@ -191,6 +205,7 @@ final class RecordFiles {
                         + " where b.compressor_id = ?)"
                         + " or kind = 'REVIEW' and object_id in (select r.id from test_review r"
                         + " where r.test_id" + TESTS_OF + ")"
+                        + " or kind = 'ATTACHMENT' and object_id" + IDS_OF_PAPERS
                         + " or kind = 'INSTRUMENT' and object_id" + INSTRUMENTS_OF
                         + " or kind = 'CALIBRATION' and object_id in (select c.id from calibration c"
                         + " where c.instrument_id" + INSTRUMENTS_OF + ")");

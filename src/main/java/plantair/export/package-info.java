@@ -10,7 +10,9 @@
             "instrument",
             "maintenance",
             "register",
+            "attachment",
             "testrecord",
+            "paper",
             "web"
         })
 package plantair.export;

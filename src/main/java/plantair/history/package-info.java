@@ -11,6 +11,7 @@
             "instrument",
             "testrecord",
             "register",
+            "paper",
             "web"
         })
 package plantair.history;

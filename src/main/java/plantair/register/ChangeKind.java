@@ -35,6 +35,8 @@ public enum ChangeKind {
     LIMITS("plant_limits"),
     /** The review of a test by a second person. */
     REVIEW("test_review"),
+    /** A photo or paper of a record; its bytes have a digest of their own in it. */
+    ATTACHMENT("attachment", new Part("attachment_withdrawal", "attachment_id", "attachment_id")),
     /** An account; not its password and not what it was last used for. */
     ACCOUNT("account");
 

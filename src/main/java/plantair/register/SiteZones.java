@@ -46,7 +46,7 @@ public class SiteZones {
             case EVENT, BASELINE ->
                 "s.zone from " + table + " join compressor c on c.id = t.compressor_id join site s on s.id = c.site_id";
             case REVIEW -> "p.zone from " + table + " join pump_up_test p on p.id = t.test_id";
-            case INSTRUMENT, CALIBRATION, RESTATEMENT, ACCOUNT -> null;
+            case INSTRUMENT, CALIBRATION, RESTATEMENT, ATTACHMENT, ACCOUNT -> null;
         };
     }
 

@@ -10,6 +10,8 @@
             "instrument",
             "maintenance",
             "register",
+            "attachment",
+            "paper",
             "web"
         })
 package plantair.testrecord;

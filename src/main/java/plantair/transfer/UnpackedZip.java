@@ -10,6 +10,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -22,8 +24,11 @@ final class UnpackedZip implements AutoCloseable {
     private static final Set<String> NAMES =
             DataFiles.TABLES.stream().map(DataFile::name).map(UnpackedZip::csv).collect(Collectors.toUnmodifiableSet());
     private static final int MOST_ENTRIES = 100;
+    private static final int MOST_ATTACHED = 100_000;
+    private static final Pattern ATTACHED = Pattern.compile("files/([0-9a-f]{64})\\.[a-z]{3}");
 
     private final Path folder;
+    private final Map<String, Path> attached = new HashMap<>();
     private final Map<String, Path> files = new HashMap<>();
 
     private UnpackedZip(Path folder) {
@@ -64,10 +69,14 @@ final class UnpackedZip implements AutoCloseable {
         int entries = 0;
         try (ZipInputStream in = new ZipInputStream(Files.newInputStream(zip))) {
             ZipEntry entry = in.getNextEntry();
-            while (entry != null && room >= 0 && entries < MOST_ENTRIES) {
-                entries++;
-                if (NAMES.contains(entry.getName()) && !files.containsKey(entry.getName())) {
-                    room -= copy(in, entry.getName(), room);
+            while (entry != null && room >= 0 && entries < MOST_ENTRIES && attached.size() < MOST_ATTACHED) {
+                Matcher digest = ATTACHED.matcher(entry.getName());
+                if (digest.matches()) {
+                    room -= copy(in, digest.group(1), attached, room);
+                } else {
+                    entries++;
+                    boolean isNew = NAMES.contains(entry.getName()) && !files.containsKey(entry.getName());
+                    room -= isNew ? copy(in, entry.getName(), files, room) : 0;
                 }
                 entry = in.getNextEntry();
             }
@@ -84,9 +93,9 @@ final class UnpackedZip implements AutoCloseable {
     }
 
     /** Copies a file, at most one byte more than there is room for. */
-    private long copy(InputStream in, String name, long room) throws IOException {
+    private long copy(InputStream in, String name, Map<String, Path> into, long room) throws IOException {
         Path file = folder.resolve(name);
-        files.put(name, file);
+        into.put(name, file);
         byte[] buffer = new byte[8192];
         long copied = 0;
         try (OutputStream out = Files.newOutputStream(file)) {
@@ -104,10 +113,18 @@ final class UnpackedZip implements AutoCloseable {
         return Optional.ofNullable(files.get(csv(name)));
     }
 
+    /** A photo or paper by its digest; whether its bytes have that digest is for the caller to see. */
+    Optional<Path> attached(String sha256) {
+        return Optional.ofNullable(attached.get(sha256));
+    }
+
     @Override
     public void close() {
         try {
             for (Path file : files.values()) {
+                Files.deleteIfExists(file);
+            }
+            for (Path file : attached.values()) {
                 Files.deleteIfExists(file);
             }
             Files.deleteIfExists(folder);

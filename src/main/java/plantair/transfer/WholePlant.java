@@ -39,6 +39,7 @@ class WholePlant {
     private final Sites sites;
     private final Changes changes;
     private final ChainIntake chain;
+    private final AttachedBytes bytes;
     private final Clock clock;
     private final long mostBytes;
 
@@ -49,6 +50,7 @@ class WholePlant {
             Sites sites,
             Changes changes,
             ChainIntake chain,
+            AttachedBytes bytes,
             Clock clock,
             @Value("${plantair.import.most-unpacked-megabytes:2000}") long mostMegabytes) {
         this.jdbc = jdbc;
@@ -57,6 +59,7 @@ class WholePlant {
         this.sites = sites;
         this.changes = changes;
         this.chain = chain;
+        this.bytes = bytes;
         this.clock = clock;
         this.mostBytes = mostMegabytes * 1_000_000;
     }
@@ -136,7 +139,7 @@ class WholePlant {
         for (DataFile file : DataFiles.TABLES) {
             var inserts = new TableInserts(jdbc, file);
             read(file, files, findings, (line, values) -> {
-                if (!isOfAccount(file, values)) {
+                if (!isOfAccount(file, values) && bytes.take(file, values, files, findings.problems())) {
                     inserts.add(line, values);
                 }
             });

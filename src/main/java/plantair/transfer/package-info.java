@@ -8,6 +8,7 @@
             "equipment",
             "instrument",
             "register",
+            "attachment",
             "testrecord",
             "export",
             "web"

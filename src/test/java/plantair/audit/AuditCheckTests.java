@@ -38,6 +38,8 @@ abstract class AuditCheckTests {
     private static final Set<String> UNSEALED = Set.of(
             "change_record",
             "chain_end",
+            "attachment_content", // AttachedBytesCheckTests
+            "attachment_piece",
             "pump_up_result",
             "machine_state",
             "account_event",
@@ -65,6 +67,8 @@ abstract class AuditCheckTests {
             Map.entry("baseline_choice", new Sealed(ChangeKind.BASELINE, "id")),
             Map.entry("plant_limits", new Sealed(ChangeKind.LIMITS, "site_id")),
             Map.entry("test_review", new Sealed(ChangeKind.REVIEW, "id")),
+            Map.entry("attachment", new Sealed(ChangeKind.ATTACHMENT, "id")),
+            Map.entry("attachment_withdrawal", new Sealed(ChangeKind.ATTACHMENT, "attachment_id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 
     /** No form of theirs yet: these rows are put in by hand, and their lines with them. */
@@ -77,6 +81,7 @@ abstract class AuditCheckTests {
 
     /** Columns that no single other value fits: keys that rows refer to or share, and what a gauge or a pipe piece cannot have. */
     private static final Set<String> REFUSED = Set.of(
+            "attachment.sha256",
             "calibration.id",
             "compressor.id",
             "gauge_restatement.id",

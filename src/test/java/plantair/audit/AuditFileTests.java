@@ -27,6 +27,7 @@ import plantair.register.Changes;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.PlantForms;
+import plantair.testing.SampleFiles;
 
 /** The audit file, checked by an outsider: with the commands that lie in it and nothing of this program. */
 @OnH2
@@ -91,7 +92,9 @@ final class AuditFileTests {
         file.write(bytes);
         try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes.toByteArray()), StandardCharsets.UTF_8)) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                Files.write(folder.resolve(entry.getName()), zip.readAllBytes());
+                Path unpacked = folder.resolve(entry.getName());
+                Files.createDirectories(unpacked.getParent());
+                Files.write(unpacked, zip.readAllBytes());
             }
         }
     }
@@ -131,7 +134,7 @@ final class AuditFileTests {
         unzip();
 
         String end = changes.end().orElseThrow().digest();
-        assertThat(followRecipe().lines()).containsExactly("10 lines, end " + end, "7 records", SAID);
+        assertThat(followRecipe().lines()).containsExactly("10 lines, end " + end, "7 records", SAID, "0 files");
     }
 
     @Test
@@ -165,6 +168,28 @@ final class AuditFileTests {
             Files.write(folder.resolve(name), sound);
         }
         assertThat(followRecipe()).contains(SAID).doesNotContain("FAULT");
+    }
+
+    @Test
+    void showsOneAlteredByteOfAPhotoAndAPhotoLeftOut() throws IOException, InterruptedException {
+        needsTools();
+        AuditedPlant.attach(site, "COMPRESSOR/1", SampleFiles.jpeg());
+        AuditedPlant.attach(site, "SITE/1", SampleFiles.pdf());
+        AuditedPlant.attach(site, "SITE/2", SampleFiles.jpeg());
+        unzip();
+        assertThat(followRecipe()).contains(SAID, "2 files").doesNotContain("FAULT");
+        Path photo = folder.resolve(
+                "files/" + jdbc.queryForObject("select sha256 from attachment where id = 1", String.class) + ".jpg");
+        byte[] sound = Files.readAllBytes(photo);
+        assertThat(sound).isEqualTo(SampleFiles.jpeg());
+        byte[] altered = sound.clone();
+        altered[altered.length / 2] ^= 1;
+
+        Files.write(photo, altered);
+        assertThat(followRecipe()).contains("FAULT files/" + photo.getFileName() + ": its bytes");
+        Files.delete(photo);
+        assertThat(followRecipe())
+                .contains("FAULT files: " + photo.getFileName().toString().substring(0, 64));
     }
 
     @Test

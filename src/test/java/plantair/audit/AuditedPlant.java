@@ -14,6 +14,8 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.account.Role;
 import plantair.account.SignedIn;
 import plantair.testing.People;
+import plantair.testing.SampleFiles;
+import plantair.testing.SentFile;
 import plantair.testing.SentForm;
 
 /** A plant with something of every kind, recorded through the forms alone, as people do. */
@@ -50,6 +52,9 @@ final class AuditedPlant {
                 SentForm.to("/calibrations/2/impact").with("note", "4 psi high"),
                 tested("2026-06-02"));
         send(site, review(3), People.of(Role.MANAGER));
+        attach(site, "RECEIVER/1", SampleFiles.jpeg());
+        send(site, withdrawal(1));
+        attach(site, "COMPRESSOR/1", SampleFiles.png());
         sendAll(
                 site,
                 SITE.with("name", "South works"),
@@ -84,6 +89,17 @@ final class AuditedPlant {
         return SentForm.to("/tests/" + test + "/review")
                 .with("submission", UUID.randomUUID().toString())
                 .with("note", "gauge looked at");
+    }
+
+    static void attach(MockMvcTester site, String to, byte[] bytes) {
+        assertThat(SentFile.of(to, "Schild\tÖ.bin", bytes, "plate").send(site).status())
+                .isEqualTo(302);
+    }
+
+    static SentForm withdrawal(long attachment) {
+        return SentForm.to("/attachments/" + attachment + "/withdraw")
+                .with("submission", UUID.randomUUID().toString())
+                .with("reason", "another receiver");
     }
 
     /** As Ann. */

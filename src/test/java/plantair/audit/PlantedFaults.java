@@ -33,6 +33,7 @@ final class PlantedFaults {
             "'GUESS'",
             "'SCREW'",
             "'BELT'",
+            "'PDF'",
             "'SETTLED'",
             "'CHECK_VALVE'",
             "'EN_1_6'",

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.equipment.Compressor;
 import plantair.instrument.Instrument;
 import plantair.maintenance.EventKind;
@@ -27,6 +28,8 @@ import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.Plant;
+import plantair.testing.SampleFiles;
+import plantair.testing.SentFile;
 import plantair.web.NoSuchRecord;
 import plantair.web.UnitSet;
 
@@ -41,6 +44,9 @@ abstract class AuditPackTests {
 
     @Autowired
     private AuditPack pack;
+
+    @Autowired
+    private MockMvcTester site;
 
     private Plant plant;
     private Compressor compressor;
@@ -94,6 +100,32 @@ abstract class AuditPackTests {
         assertThat(csv(files, "test_volumes.csv").lines()).hasSize(5);
         assertThat(csv(files, "events.csv")).doesNotContain("elsewhere");
         assertThat(text(files.get("report.pdf"))).contains("Tests in this period: 1");
+    }
+
+    @Test
+    void namesPhotosAndPapersOfTheMachineAndHoldsTheirFiles() throws IOException {
+        Compressor other = plant.compressor(compressor.site(), "C-2");
+        Instrument gauge = plant.gauge("G-1");
+        plant.plan(compressor).with(gauge).record();
+        attach("COMPRESSOR/" + compressor.id(), SampleFiles.jpeg(), "plate Ä");
+        attach("INSTRUMENT/" + gauge.id(), SampleFiles.png(), "dial");
+        attach("COMPRESSOR/" + other.id(), SampleFiles.picture("png", 9, 9, 4), "elsewhere");
+
+        Map<String, byte[]> files = files(compressor.id(), null, null);
+
+        assertThat(files.keySet().stream().filter(name -> name.startsWith("files/")))
+                .hasSize(2);
+        assertThat(files.values()).contains(SampleFiles.jpeg(), SampleFiles.png());
+        assertThat(csv(files, "attachments.csv")).contains("plate Ä", "dial").doesNotContain("elsewhere");
+        assertThat(csv(files, "changes.csv")).contains(",ATTACHMENT,").doesNotContain("elsewhere");
+        assertThat(text(files.get("report.pdf")))
+                .contains("plate Ä", "INSTRUMENT 1", "Ann (ann)")
+                .doesNotContain("elsewhere");
+    }
+
+    private void attach(String to, byte[] bytes, String description) {
+        assertThat(SentFile.of(to, "x.bin", bytes, description).send(site).status())
+                .isEqualTo(302);
     }
 
     @Test

@@ -22,6 +22,8 @@ abstract class DataFilesTests {
             "machine_state",
             "flyway_schema_history",
             "chain_end",
+            "attachment_content", // as files beside
+            "attachment_piece",
             "account",
             "account_event",
             "spring_session",
@@ -102,7 +104,7 @@ abstract class DataFilesTests {
                                 + " where f.table_schema = current_schema and p.table_schema = current_schema",
                         (row, number) -> List.of(row.getString(1), row.getString(2)))
                 .stream()
-                .filter(pair -> !NOT_EXPORTED.contains(pair.get(0)))
+                .filter(pair -> pair.stream().noneMatch(NOT_EXPORTED::contains))
                 .map(pair -> String.join(" ", pair))
                 .toList();
     }

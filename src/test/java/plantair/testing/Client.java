@@ -1,5 +1,6 @@
 package plantair.testing;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
@@ -121,6 +122,26 @@ public final class Client {
         return send(request(path, headers)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(BodyPublishers.ofString(body))
+                .build());
+    }
+
+    /** Sends a form with one file, as a browser does. */
+    public HttpResponse<String> upload(String path, Map<String, String> form, String name, byte[] file) {
+        String boundary = "---------------------------1735";
+        var body = new ByteArrayOutputStream();
+        Map<String, String> fields = new HashMap<>(form);
+        fields.put("_csrf", token());
+        fields.forEach((field, value) -> body.writeBytes(("--" + boundary
+                        + "\r\nContent-Disposition: form-data; name=\"" + field + "\"\r\n\r\n" + value + "\r\n")
+                .getBytes(StandardCharsets.UTF_8)));
+        body.writeBytes(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
+                        + "\"\r\nContent-Type: image/jpeg\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(file);
+        body.writeBytes(("\r\n--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return send(request(path)
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(BodyPublishers.ofByteArray(body.toByteArray()))
                 .build());
     }
 

@@ -26,6 +26,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.core.io.FileSystemResource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.transaction.support.TransactionTemplate;
 import plantair.audit.AuditCheck;
 import plantair.audit.Fault;
@@ -40,6 +41,9 @@ import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.Plant;
+import plantair.testing.SampleFiles;
+import plantair.testing.SentFile;
+import plantair.testing.SentForm;
 import plantair.testrecord.ResultProjection;
 
 /** What was exported comes in as it was. */
@@ -77,6 +81,9 @@ abstract class WholePlantTests {
     @Autowired
     private WholePlant plant;
 
+    @Autowired
+    private MockMvcTester site;
+
     @TempDir
     private Path folder;
 
@@ -112,7 +119,14 @@ abstract class WholePlantTests {
                 .isEqualTo(found.tests())
                 .isEqualTo(count("pump_up_test"))
                 .isGreaterThan(100);
-        assertThat(before.keySet()).hasSize(19);
+        assertThat(before.keySet()).hasSize(23);
+        String photos = before.keySet().stream()
+                .filter(name -> name.startsWith("files/"))
+                .map(name -> name.substring(name.length() - 4))
+                .sorted()
+                .toList()
+                .toString();
+        assertThat(photos).isEqualTo("[.jpg, .png]");
         before.forEach((name, text) -> assertThat(text.lines().count()).as(name).isGreaterThan(1));
         assertThat(after).isEqualTo(before);
         assertThat(audit.check(read -> {}).faults())
@@ -236,22 +250,59 @@ abstract class WholePlantTests {
         jdbc.update("insert into test_review (submission, test_id, reviewed_at, reviewed_by, note)"
                 + " select submission, id, recorded_at, 'Bo', '' from pump_up_test"
                 + " where id = (select max(id) from pump_up_test)");
+        attach("COMPRESSOR/1", SampleFiles.jpeg());
+        attach("SITE/1", SampleFiles.jpeg());
+        attach("RECEIVER/1", SampleFiles.picture("png", 900, 700, 5));
+        assertThat(SentForm.to("/attachments/2/withdraw")
+                        .with("submission", "00000000-0000-0000-0000-000000000007")
+                        .with("reason", "=not this one")
+                        .post(site)
+                        .status())
+                .isEqualTo(302);
         jdbc.update("delete from plant_limits");
         jdbc.update("insert into plant_limits (site_id, watch_below, plan_below, act_below, version)"
                 + " select min(id), 96, 91, 81, 3 from site");
     }
 
+    private void attach(String to, byte[] bytes) {
+        assertThat(SentFile.of(to, "=1+1.bin", bytes, "plate").send(site).status())
+                .isEqualTo(302);
+    }
+
+    /** The bytes are looked at like any upload: another file under the name of a photo does not come in. */
+    @Test
+    void refusesPhotosThatAreMissingOrOthers() throws IOException {
+        Plant.in(context).compressor(Plant.in(context).site());
+        attach("COMPRESSOR/1", SampleFiles.jpeg());
+        Path zip = exported();
+        String photo = files(zip).keySet().stream()
+                .filter(name -> name.startsWith("files/"))
+                .findFirst()
+                .orElseThrow();
+        database.wipe();
+
+        assertThat(problem(zip, photo, "JFIF", "JFIX")).isEqualTo("attachments.csv 0 sha256 import.attached.broken");
+        assertThat(problem(zip, "attachments.csv", photo.substring(6, 12), "abcdef"))
+                .isEqualTo("attachments.csv 0 sha256 import.attached.missing");
+        assertThat(problem(zip, "attachments.csv", "JPEG", "EXE ")).isEqualTo("attachments.csv 2 format import.cell");
+        assertThat(count("attachment") + count("attachment_content")).isZero();
+    }
+
     private String problem(Path zip, String name, String old, String other) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files(zip).forEach((file, text) -> files.put(file, text.getBytes(StandardCharsets.UTF_8)));
+        files(zip).forEach((file, text) -> files.put(file, bytes(file, text)));
         String text = files(zip).get(name);
         assertThat(text).contains(old);
-        files.put(name, text.replace(old, other).getBytes(StandardCharsets.UTF_8));
+        files.put(name, bytes(name, text.replace(old, other)));
         Path changed = folder.resolve("changed.zip");
         zip(changed, files);
         Remark first = plant.check(changed, NAME, done -> {}).problems().first().get(0);
         String[] codes = first.words().getCodes();
         return first.file() + " " + first.line() + " " + first.column() + " " + codes[codes.length - 1];
+    }
+
+    private static byte[] bytes(String name, String text) {
+        return text.getBytes(name.startsWith("files/") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
     }
 
     private Path exported() throws IOException {
@@ -264,7 +315,10 @@ abstract class WholePlantTests {
         Map<String, String> files = new LinkedHashMap<>();
         try (var in = new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(zip)))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                files.put(entry.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+                boolean bytes = entry.getName().startsWith("files/");
+                files.put(
+                        entry.getName(),
+                        new String(in.readAllBytes(), bytes ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8));
             }
         }
         return files;

@@ -101,6 +101,7 @@ record ChangeView(
             case EVENT -> "/events/" + id;
             case LIMITS -> "/sites/" + id + "/limits";
             case CALIBRATION, RESTATEMENT, BASELINE, REVIEW -> null;
+            case ATTACHMENT -> "/attachments/" + id;
             case ACCOUNT -> "/accounts/" + id + "/edit";
         };
     }

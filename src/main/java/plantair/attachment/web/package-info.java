@@ -1,0 +1,5 @@
+/** The pages of photos and papers. */
+@NullMarked
+package plantair.attachment.web;
+
+import org.jspecify.annotations.NullMarked;

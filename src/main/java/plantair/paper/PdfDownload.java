@@ -1,0 +1,24 @@
+package plantair.paper;
+
+import java.nio.charset.StandardCharsets;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+
+/** A PDF on its way to the browser, which shows it. */
+public final class PdfDownload {
+
+    private PdfDownload() {}
+
+    /** The answer, with a name under which it is kept. */
+    public static ResponseEntity<byte[]> of(byte[] file, String name) {
+        ContentDisposition disposition = ContentDisposition.inline()
+                .filename(name, StandardCharsets.UTF_8)
+                .build();
+        return ResponseEntity.ok()
+                .contentType(MediaType.APPLICATION_PDF)
+                .header(HttpHeaders.CONTENT_DISPOSITION, disposition.toString())
+                .body(file);
+    }
+}
