@@ -41,6 +41,7 @@ abstract class AuditCheckTests {
             "pump_up_result",
             "machine_state",
             "account_event",
+            "calendar_feed",
             "spring_session",
             "spring_session_attributes");
 
@@ -65,6 +66,13 @@ abstract class AuditCheckTests {
             Map.entry("baseline_choice", new Sealed(ChangeKind.BASELINE, "id")),
             Map.entry("plant_limits", new Sealed(ChangeKind.LIMITS, "site_id")),
             Map.entry("test_review", new Sealed(ChangeKind.REVIEW, "id")),
+            Map.entry("relief_valve", new Sealed(ChangeKind.VALVE, "id")),
+            Map.entry("valve_test", new Sealed(ChangeKind.VALVE_TEST, "id")),
+            Map.entry("vessel_certificate", new Sealed(ChangeKind.CERTIFICATE, "id")),
+            Map.entry("vessel_inspection", new Sealed(ChangeKind.INSPECTION, "id")),
+            Map.entry("wall_reading", new Sealed(ChangeKind.INSPECTION, "inspection_id")),
+            Map.entry("vessel_finding", new Sealed(ChangeKind.FINDING, "id")),
+            Map.entry("due_interval", new Sealed(ChangeKind.INTERVAL, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 
     /** No form of theirs yet: these rows are put in by hand, and their lines with them. */
@@ -249,7 +257,9 @@ abstract class AuditCheckTests {
                         "pump_up_instrument",
                         "position",
                         "gauge_restatement_test",
-                        "test_id")
+                        "test_id",
+                        "wall_reading",
+                        "position")
                 .getOrDefault(table, "");
         String first = owner + " = " + id;
         return second.isEmpty()

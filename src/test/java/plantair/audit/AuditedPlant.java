@@ -15,6 +15,7 @@ import plantair.account.Role;
 import plantair.account.SignedIn;
 import plantair.testing.People;
 import plantair.testing.SentForm;
+import plantair.testing.VesselForms;
 
 /** A plant with something of every kind, recorded through the forms alone, as people do. */
 final class AuditedPlant {
@@ -50,6 +51,7 @@ final class AuditedPlant {
                 SentForm.to("/calibrations/2/impact").with("note", "4 psi high"),
                 tested("2026-06-02"));
         send(site, review(3), People.of(Role.MANAGER));
+        sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(
                 site,
                 SITE.with("name", "South works"),

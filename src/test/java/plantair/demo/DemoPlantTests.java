@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.Pageable;
@@ -15,6 +14,8 @@ import plantair.equipment.Compressors;
 import plantair.equipment.Receiver;
 import plantair.equipment.Receivers;
 import plantair.equipment.VesselHazard;
+import plantair.equipment.VesselStop;
+import plantair.equipment.VesselStops;
 import plantair.instrument.CalibrationStatus;
 import plantair.instrument.Calibrations;
 import plantair.instrument.Instruments;
@@ -39,6 +40,9 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
 
     @Autowired
     private Receivers receivers;
+
+    @Autowired
+    private VesselStops stops;
 
     @Autowired
     private Instruments instruments;
@@ -161,18 +165,14 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
                 .containsExactly("2.4 [psi]", "4.8 [psi]", "7.1 [psi]");
     }
 
-    private Set<VesselHazard> hazards(String site, String tag) {
+    private List<VesselHazard> hazards(String site, String tag) {
         long id = sites.findAllByOrderByFactsName().stream()
                 .filter(found -> found.name().equals(site))
                 .findFirst()
                 .orElseThrow()
                 .id();
-        return receivers.findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(id).stream()
-                .map(Receiver::facts)
-                .filter(facts -> facts.tag().equals(tag))
-                .findFirst()
-                .orElseThrow()
-                .hazards(TODAY);
+        Receiver receiver = receivers.findBySiteIdAndFactsTagIgnoreCase(id, tag).orElseThrow();
+        return stops.of(receiver, TODAY).stream().map(VesselStop::hazard).toList();
     }
 }
 

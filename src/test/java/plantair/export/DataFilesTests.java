@@ -24,6 +24,7 @@ abstract class DataFilesTests {
             "chain_end",
             "account",
             "account_event",
+            "calendar_feed",
             "spring_session",
             "spring_session_attributes");
 
