@@ -57,6 +57,8 @@ final class AuditedPlant {
                 SITE.with("name", "South works"),
                 COMPRESSOR.with("tag", "C-2"),
                 GAUGE.with("tag", "G-2"),
+                RECEIVER.with("tag", "R-2"),
+                VesselForms.VALVE.with("tag", "RV-2"),
                 tested("2026-04-03").at("/tests/2/supersede").with("reason", "wrong day"),
                 certificate("K-2", "2026-05-31")
                         .at("/instruments/1/calibrations/2/supersede")
