@@ -58,7 +58,7 @@ final class AuditedPlant {
                 COMPRESSOR.with("tag", "C-2"),
                 GAUGE.with("tag", "G-2"),
                 RECEIVER.with("tag", "R-2"),
-                VesselForms.VALVE.with("tag", "RV-2"),
+                VesselForms.VALVE.with("tag", "RV-2").with("installedOn", "2026-01-05"),
                 tested("2026-04-03").at("/tests/2/supersede").with("reason", "wrong day"),
                 certificate("K-2", "2026-05-31")
                         .at("/instruments/1/calibrations/2/supersede")

@@ -112,7 +112,7 @@ abstract class WholePlantTests {
                 .isEqualTo(found.tests())
                 .isEqualTo(count("pump_up_test"))
                 .isGreaterThan(100);
-        assertThat(before.keySet()).hasSize(19);
+        assertThat(before.keySet()).hasSize(26);
         before.forEach((name, text) -> assertThat(text.lines().count()).as(name).isGreaterThan(1));
         assertThat(after).isEqualTo(before);
         assertThat(audit.check(read -> {}).faults())

@@ -35,7 +35,10 @@ final class FindingForm {
 
     /** The word that damage is mended; empty when something is wrong with what was typed. */
     Optional<FindingDraft> readCleared(Submission sent, Vessel vessel, VesselFinding cleared) {
-        var readNote = sent.checks().text("note", note, 4_000, true);
+        var readNote = sent.checks().text("note", note, 4_000, false);
+        if (note.isBlank()) {
+            sent.reject("note", "finding.clear.missing");
+        }
         Optional<FindingDraft> draft = draft(sent, vessel, Optional.of(cleared.kind()), readNote);
         if (draft.isPresent() && draft.get().foundOn().isBefore(cleared.foundOn())) {
             sent.reject("foundOn", "finding.clear.early", cleared.foundOn().toString());

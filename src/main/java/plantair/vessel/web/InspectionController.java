@@ -81,8 +81,8 @@ final class InspectionController {
         return page(vessel, null, new ModelAndView(FORM, "form", form));
     }
 
-    @GetMapping("/inspections/{id}/correct")
-    ModelAndView correct(@PathVariable long id, UnitSet units) {
+    @GetMapping("/inspections/{old}/correct")
+    ModelAndView correct(@PathVariable("old") long id, UnitSet units) {
         Inspection old = find(id);
         Vessel vessel = vessel(old.draft().receiverId());
         return inspections.findByEntrySupersedesId(id).isPresent()
@@ -92,11 +92,11 @@ final class InspectionController {
 
     /** The button for more rows: the form as typed, unchecked, with rows more. */
     @PostMapping(
-            path = {"/receivers/{receiver}/inspections", "/inspections/{id}/correct"},
+            path = {"/receivers/{id}/inspections", "/inspections/{old}/correct"},
             params = "more")
     ModelAndView more(
-            @PathVariable(required = false) @Nullable Long receiver,
-            @PathVariable(required = false) @Nullable Long id,
+            @PathVariable(name = "id", required = false) @Nullable Long receiver,
+            @PathVariable(name = "old", required = false) @Nullable Long id,
             @ModelAttribute("form") InspectionForm form,
             UnitSet units) {
         Inspection old = id == null ? null : find(id);
@@ -104,10 +104,10 @@ final class InspectionController {
         return page(vessel(old == null ? receiver : old.draft().receiverId()), old, new ModelAndView(FORM));
     }
 
-    @PostMapping({"/receivers/{receiver}/inspections", "/inspections/{id}/correct"})
+    @PostMapping({"/receivers/{id}/inspections", "/inspections/{old}/correct"})
     ModelAndView save(
-            @PathVariable(required = false) @Nullable Long receiver,
-            @PathVariable(required = false) @Nullable Long id,
+            @PathVariable(name = "id", required = false) @Nullable Long receiver,
+            @PathVariable(name = "old", required = false) @Nullable Long id,
             @ModelAttribute("form") InspectionForm form,
             BindingResult errors,
             RedirectAttributes redirect,

@@ -154,7 +154,7 @@ abstract class DuePagesTests {
     @Test
     void listsCertificatesByTheLongestInForce() {
         send(CERTIFICATE.with("validTo", "2026-06-16"));
-        assertThat(rows("").get(0)).contains("R-1 ▲ within 30 days 2026-06-16 end of the certificate", "as stated");
+        assertThat(rows("").get(0)).contains("R-1 ▲ within 30 days 2026-06-16 certificate runs out", "as stated");
         send(CERTIFICATE.with("number", "P-2").with("validTo", "2029-06-16"));
         assertThat(rows("").get(0)).contains("● later 2029-06-16");
         send(CERTIFICATE.with("number", "P-3").with("validTo", ""));
@@ -164,7 +164,7 @@ abstract class DuePagesTests {
     @Test
     void saysWhereARequiredCertificateIsMissing() {
         send(PlantForms.RECEIVER.with("tag", "R-2").with("certificateRequired", "YES"));
-        assertThat(rows("").get(0)).contains("R-2 ■ none on record – end of the certificate");
+        assertThat(rows("").get(0)).contains("R-2 ■ none on record – certificate runs out");
         send(CERTIFICATE.at("/receivers/2/certificates").with("inForce", ""));
         assertThat(rows("").get(0)).contains("R-2 ■ none on record");
     }
@@ -206,7 +206,7 @@ abstract class DuePagesTests {
                 .containsExactly(
                         "■ overdue R-1, RV-1: test of the relief valve since 2025-05-01",
                         "■ overdue C-2026-03-01: pump-up test since 2026-06-01");
-        assertThat(page.select("#machines tbody tr").text()).contains("■ test overdue");
+        assertThat(page.select("#machines tbody tr").text()).contains("■ overdue");
         assertThat(SentForm.get(site, "/?site=2").page().select("#overdue li")).hasSize(1);
     }
 

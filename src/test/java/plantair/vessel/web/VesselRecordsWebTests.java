@@ -232,7 +232,7 @@ abstract class VesselRecordsWebTests {
 
         assertThat(SentForm.get(site, "/receivers/1").text()).contains("■ damage reported", "weeping", "■ stands");
         assertThat(SentForm.get(site, "/findings/1/clear").text()).contains("weeping low on the shell");
-        assertThat(anew(CLEAR).with("note", "").post(site).error("note")).contains("Type something");
+        assertThat(anew(CLEAR).with("note", "").post(site).error("note")).contains("who says that it is safe");
         assertThat(anew(CLEAR).with("foundOn", "2026-06-09").post(site).error("foundOn"))
                 .contains("2026-06-10");
         assertThat(anew(CLEAR).post(site, People.of(Role.TECHNICIAN)).status()).isEqualTo(403);
