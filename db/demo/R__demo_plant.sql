@@ -41,8 +41,8 @@ insert into rating_point (compressor_id, position, pressure, flow, basis)
 select (select id from compressor where tag = 'C-12'), 1, '8 bar', '0.94 m3/min', 'INTAKE' from demo_start;
 insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
 select (select id from site where name = 'Gull Point cannery'), 'R-01', '120 [gal_us]', 'PLATE', '200 [psi]', '180 [psi]', date '2030-03-31', 'Vertical, under C-01.', true, 0 from demo_start;
-insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
-select (select id from site where name = 'Gull Point cannery'), 'R-02', '400 [gal_us]', 'PLATE', '165 [psi]', '150 [psi]', date '2030-03-31', 'Wet tank before the dryer. Look at the drain before every test.', true, 0 from demo_start;
+insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, cut_out, certificate_required, shell_required, head_required, note, in_service, version)
+select (select id from site where name = 'Gull Point cannery'), 'R-02', '400 [gal_us]', 'PLATE', '165 [psi]', '150 [psi]', date '2030-03-31', '130 [psi]', true, '0.185 [in_i]', '0.190 [in_i]', 'Wet tank before the dryer. Look at the drain before every test.', true, 0 from demo_start;
 insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
 select (select id from site where name = 'Gull Point cannery'), 'R-03', '200 [gal_us]', 'MAKER_SHEET', '150 [psi]', '140 [psi]', date '2025-11-30', 'Inspector was to come in November.', true, 0 from demo_start;
 insert into receiver (site_id, tag, volume, volume_known_by, mawp, relief_set, certificate_due, note, in_service, version)
@@ -61,6 +61,102 @@ insert into pipe_piece (site_id, tag, volume, note, in_service, version)
 select (select id from site where name = 'Gull Point cannery'), 'P-03', '3.5 [gal_us]', 'Separator and filter between C-03 and R-03.', true, 0 from demo_start;
 insert into pipe_piece (site_id, tag, length, bore, note, in_service, version)
 select (select id from site where name = 'Juniper Mesa packing hall'), 'P-12', '6.5 m', '36 mm', '', true, 0 from demo_start;
+insert into due_interval (site_id, kind, months, authority, version)
+select (select id from site where name = 'Gull Point cannery'), 'TEST', 3, 'Maintenance plan of the cannery, page 4', 0 from demo_start;
+insert into due_interval (site_id, kind, months, authority, version)
+select (select id from site where name = 'Gull Point cannery'), 'VALVE_TEST', 36, 'Letter of the insurer of July 2019, invented as all here', 0 from demo_start;
+insert into due_interval (site_id, kind, months, authority, version)
+select (select id from site where name = 'Gull Point cannery'), 'THICKNESS', 48, 'Inspector’s advice of 2020, for the wet tank first', 0 from demo_start;
+insert into due_interval (site_id, kind, months, authority, version)
+select (select id from site where name = 'Juniper Mesa packing hall'), 'EXTERNAL', 12, 'Own rule of the packing hall', 0 from demo_start;
+insert into relief_valve (receiver_id, tag, set_pressure, capacity, code_stamp, installed_on, note, in_service, version)
+select (select id from receiver where tag = 'R-01'), 'RV-01', '180 [psi]', '210 [cft_i]/min', 'UV', date '2019-04-02', '', true, 0 from demo_start;
+insert into relief_valve (receiver_id, tag, set_pressure, capacity, code_stamp, installed_on, note, in_service, version)
+select (select id from receiver where tag = 'R-02'), 'RV-02', '150 [psi]', '330 [cft_i]/min', 'UV', date '2018-09-20', '', true, 0 from demo_start;
+insert into relief_valve (receiver_id, tag, set_pressure, capacity, code_stamp, installed_on, note, in_service, version)
+select (select id from receiver where tag = 'R-03'), 'RV-03', '140 [psi]', '180 [cft_i]/min', 'UV', date '2017-06-01', '', true, 0 from demo_start;
+insert into relief_valve (receiver_id, tag, set_pressure, capacity, code_stamp, installed_on, note, in_service, version)
+select (select id from receiver where tag = 'R-04'), 'RV-04', '150 [psi]', '330 [cft_i]/min', 'UV', date '2018-09-20', '', true, 0 from demo_start;
+insert into relief_valve (receiver_id, tag, set_pressure, capacity, code_stamp, installed_on, note, in_service, version)
+select (select id from receiver where tag = 'R-05'), 'RV-05', '185 [psi]', '230 [cft_i]/min', 'UV', date '2016-11-08', '', true, 0 from demo_start;
+insert into relief_valve (receiver_id, tag, set_pressure, code_stamp, installed_on, note, in_service, version)
+select (select id from receiver where tag = 'R-11'), 'RV-11', '165 [psi]', '', date '2024-03-21', '', true, 0 from demo_start;
+insert into relief_valve (receiver_id, tag, set_pressure, capacity, code_stamp, installed_on, note, in_service, version)
+select (select id from receiver where tag = 'R-12'), 'RV-12', '10 bar', '2.4 m3/min', 'UV', date '2021-02-10', '', true, 0 from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('9f50ea18-9114-3f29-9780-51754a531ac1' as uuid), (select id from relief_valve where tag = 'RV-01'), date '2022-05-11', 'LIFT', true, 'Harbour bench', '', false, timestamp with time zone '2022-05-11 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, popped_at, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('9dd0c578-ff1d-3aa3-849f-47d2bc8eac5e' as uuid), (select id from relief_valve where tag = 'RV-01'), date '2025-05-14', 'BENCH', '179 [psi]', true, 'Harbour bench', '', false, timestamp with time zone '2025-05-14 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, popped_at, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('7e844a19-1bce-382c-a6e1-0b21a8826442' as uuid), (select id from relief_valve where tag = 'RV-02'), date '2022-05-11', 'BENCH', '168 [psi]', false, 'Harbour bench', 'Opened too high.', false, timestamp with time zone '2022-05-11 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, popped_at, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('fa1c2f0c-90d5-3abe-a622-41b52539e4ee' as uuid), (select id from relief_valve where tag = 'RV-02'), date '2022-05-18', 'REPLACED', '151 [psi]', true, 'Harbour bench', 'Overhauled one fitted.', false, timestamp with time zone '2022-05-18 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, popped_at, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('b89b7347-4cdd-339e-a20b-679137f66521' as uuid), (select id from relief_valve where tag = 'RV-02'), date '2025-05-14', 'BENCH', '151 [psi]', true, 'Harbour bench', '', false, timestamp with time zone '2025-05-14 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('e786677e-79af-3936-a46c-b6d5794a4510' as uuid), (select id from relief_valve where tag = 'RV-03'), date '2025-05-14', 'LIFT', true, 'Harbour bench', '', false, timestamp with time zone '2025-05-14 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, popped_at, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('2bb23a49-26b1-35c9-b390-55c9c86c50d8' as uuid), (select id from relief_valve where tag = 'RV-04'), date '2025-05-14', 'BENCH', '149 [psi]', true, 'Harbour bench', '', false, timestamp with time zone '2025-05-14 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, popped_at, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('bd910107-fb52-3a57-83bd-aad81d19cbff' as uuid), (select id from relief_valve where tag = 'RV-05'), date '2024-11-06', 'BENCH', '184 [psi]', true, 'Harbour bench', '', false, timestamp with time zone '2024-11-06 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into valve_test (submission, valve_id, done_on, method, passed, done_by, note, withdrawn, recorded_at, recorded_by)
+select cast('2cae3a2e-ee51-3db0-ba41-224b34c445db' as uuid), (select id from relief_valve where tag = 'RV-12'), date '2025-02-12', 'LIFT', true, 'Harbour bench', '', false, timestamp with time zone '2025-02-12 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into vessel_certificate (receiver_id, number, issued_by, issued_on, permitted, valid_to, note, in_force, version)
+select (select id from receiver where tag = 'R-01'), 'GP-1101', 'Invented inspection office', date '2025-03-31', '200 [psi]', date '2030-03-31', '', true, 0 from demo_start;
+insert into vessel_certificate (receiver_id, number, issued_by, issued_on, permitted, valid_to, note, in_force, version)
+select (select id from receiver where tag = 'R-02'), 'GP-1102', 'Invented inspection office', date '2025-03-31', '165 [psi]', date '2030-03-31', '', true, 0 from demo_start;
+insert into vessel_certificate (receiver_id, number, issued_by, issued_on, permitted, valid_to, note, in_force, version)
+select (select id from receiver where tag = 'R-03'), 'GP-0873', 'Invented inspection office', date '2020-11-30', '150 [psi]', date '2025-11-30', '', true, 0 from demo_start;
+insert into vessel_certificate (receiver_id, number, issued_by, issued_on, permitted, valid_to, note, in_force, version)
+select (select id from receiver where tag = 'R-04'), 'GP-1177', 'Invented inspection office', date '2026-04-02', '165 [psi]', date '2031-06-30', '', true, 0 from demo_start;
+insert into vessel_certificate (receiver_id, number, issued_by, issued_on, permitted, valid_to, note, in_force, version)
+select (select id from receiver where tag = 'R-05'), 'GP-1178', 'Invented inspection office', date '2026-04-02', '200 [psi]', date '2031-06-30', '', true, 0 from demo_start;
+insert into vessel_certificate (receiver_id, number, issued_by, issued_on, valid_to, note, in_force, version)
+select (select id from receiver where tag = 'R-11'), 'JM-0031', 'Invented inspection office', date '2025-09-30', date '2030-09-30', '', true, 0 from demo_start;
+insert into vessel_certificate (receiver_id, number, issued_by, issued_on, permitted, valid_to, note, in_force, version)
+select (select id from receiver where tag = 'R-12'), 'JM-0032', 'Invented inspection office', date '2026-01-31', '11 bar', date '2031-01-31', '', true, 0 from demo_start;
+insert into vessel_inspection (submission, receiver_id, kind, done_on, inspector, employer, findings, instrument, accuracy, withdrawn, recorded_at, recorded_by)
+select cast('7582ab3a-3645-3ece-8572-3d044327921e' as uuid), (select id from receiver where tag = 'R-02'), 'THICKNESS', date '2020-05-12', 'Inspector T. Okafor, commission 4471 (invented)', 'Invented inspection office', 'Wall as new but for the bottom.', 'UT-1, sheet of the maker', '0.002 [in_i]', false, timestamp with time zone '2020-05-12 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 0, 'top, inlet end', 'SHELL', '0.249 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 1, 'top, outlet end', 'SHELL', '0.250 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 2, 'bottom, drain end', 'SHELL', '0.241 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 3, 'bottom, middle', 'SHELL', '0.243 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 4, 'inlet head, above', 'HEAD', '0.262 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 5, 'inlet head, below', 'HEAD', '0.263 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 6, 'outlet head, above', 'HEAD', '0.262 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '7582ab3a-3645-3ece-8572-3d044327921e'), 7, 'outlet head, below', 'HEAD', '0.261 [in_i]' from demo_start;
+insert into vessel_inspection (submission, receiver_id, kind, done_on, inspector, employer, findings, instrument, accuracy, withdrawn, recorded_at, recorded_by)
+select cast('1b006b73-b9cf-32b0-b3b4-0075919a4446' as uuid), (select id from receiver where tag = 'R-02'), 'THICKNESS', date '2024-05-14', 'Inspector T. Okafor, commission 4471 (invented)', 'Invented inspection office', 'Bottom thins where the water stands. Drain it every shift.', 'UT-1, sheet of the maker', '0.002 [in_i]', false, timestamp with time zone '2024-05-14 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 0, 'top, inlet end', 'SHELL', '0.249 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 1, 'top, outlet end', 'SHELL', '0.249 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 2, 'bottom, drain end', 'SHELL', '0.231 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 3, 'bottom, middle', 'SHELL', '0.238 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 4, 'inlet head, above', 'HEAD', '0.262 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 5, 'inlet head, below', 'HEAD', '0.262 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 6, 'outlet head, above', 'HEAD', '0.270 [in_i]' from demo_start;
+insert into wall_reading (inspection_id, position, place, part, thickness)
+select (select id from vessel_inspection where submission = '1b006b73-b9cf-32b0-b3b4-0075919a4446'), 7, 'outlet head, below', 'HEAD', '0.261 [in_i]' from demo_start;
+insert into vessel_inspection (submission, receiver_id, kind, done_on, inspector, employer, findings, next_due, instrument, withdrawn, recorded_at, recorded_by)
+select cast('e1c71e0a-c100-3652-9ede-eb0d5a977355' as uuid), (select id from receiver where tag = 'R-01'), 'INTERNAL', date '2025-03-27', 'Inspector T. Okafor, commission 4471 (invented)', 'Invented inspection office', 'Clean inside, light rust at the drain.', date '2030-03-27', '', false, timestamp with time zone '2025-03-27 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into vessel_inspection (submission, receiver_id, kind, done_on, inspector, employer, findings, instrument, withdrawn, recorded_at, recorded_by)
+select cast('5de1ed15-e11d-3dbc-adfb-71175d6371d0' as uuid), (select id from receiver where tag = 'R-12'), 'EXTERNAL', date '2026-01-29', 'Inspector T. Okafor, commission 4471 (invented)', 'Invented inspection office', 'No findings.', '', false, timestamp with time zone '2026-01-29 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into vessel_finding (submission, receiver_id, found_on, kind, note, recorded_at, recorded_by)
+select cast('dcb9be2f-604e-3df9-9deb-9659bed4748d' as uuid), (select id from receiver where tag = 'R-13'), date '2021-10-05', 'NO_PLATE', 'Painted over; nothing can be read under the paint.', timestamp with time zone '2021-10-05 22:00:00+00', 'Marguerite Bélanger' from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
 select 'PG-01', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_A', '2 [psi]', 12, 'On C-01.', true, 0 from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
@@ -3066,6 +3162,10 @@ volume known by: plate
 MAWP: 165 psi
 relief valve set pressure: 150 psi
 certificate due: 2030-03-31
+cut-out: 130 psi
+certificate required: yes
+shell needs: 0.185 in
+heads need: 0.190 in
 in service: yes
 note: Wet tank before the dryer. Look at the drain before every test.', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)

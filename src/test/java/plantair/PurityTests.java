@@ -46,6 +46,7 @@ import planted.quantity.PlatformMathReference;
 import planted.quantity.ReadsClock;
 import planted.statistics.KnowsQuantity;
 import planted.trend.KnowsHipparchus;
+import planted.wall.KnowsPumpUp;
 
 /** The packages that compute know nothing of frameworks, clocks, places or each other beyond the map of modules. */
 class PurityTests {
@@ -57,7 +58,8 @@ class PurityTests {
     private static final Pure STATISTICS = new Pure("statistics", List.of(), List.of("org.hipparchus.."));
     private static final Pure PUMPUP = new Pure("pumpup", List.of("quantity", "statistics"), List.of());
     private static final Pure TREND = new Pure("trend", List.of("quantity", "statistics"), List.of());
-    private static final List<Pure> PURE = List.of(QUANTITY, STATISTICS, PUMPUP, TREND);
+    private static final Pure WALL = new Pure("wall", List.of("quantity", "statistics"), List.of());
+    private static final List<Pure> PURE = List.of(QUANTITY, STATISTICS, PUMPUP, TREND, WALL);
 
     private static final String[] LANGUAGE = {
         "java.lang",
@@ -96,6 +98,7 @@ class PurityTests {
                 arguments(dependencies("planted", STATISTICS), KnowsQuantity.class),
                 arguments(dependencies("planted", PUMPUP), KnowsTrend.class),
                 arguments(dependencies("planted", TREND), KnowsHipparchus.class),
+                arguments(dependencies("planted", WALL), KnowsPumpUp.class),
                 arguments(noClockPlaceOrChance("planted"), ReadsClock.class),
                 arguments(noClockPlaceOrChance("planted"), KnowsLocale.class),
                 arguments(noClockPlaceOrChance("planted"), AsksSystem.class),

@@ -7,8 +7,9 @@ import java.util.stream.Stream;
 public final class DataFiles {
 
     /** What is registered before any test. */
-    static final List<DataFile> BEFORE_TESTS =
-            Stream.concat(RegisterFiles.all(), InstrumentFiles.all()).toList();
+    static final List<DataFile> BEFORE_TESTS = Stream.of(RegisterFiles.all(), InstrumentFiles.all(), VesselTables.all())
+            .flatMap(files -> files)
+            .toList();
 
     /** What refers to tests. */
     static final List<DataFile> AFTER_TESTS = RecordFiles.all().toList();

@@ -115,6 +115,14 @@ final class RegisterFiles {
                         .orEmpty(),
                 of(CellKind.DAY, "certificate_due", "last day of its certificate or permit")
                         .orEmpty(),
+                reading("cut_out", "highest pressure at which what fills it stops, gauge", Si.GAUGE)
+                        .orEmpty(),
+                of(CellKind.FLAG, "certificate_required", "whether the plant says that it needs a certificate")
+                        .orEmpty(),
+                reading("shell_required", "least thickness that its shell needs", Si.LENGTH)
+                        .orEmpty(),
+                reading("head_required", "least thickness that its heads need", Si.LENGTH)
+                        .orEmpty(),
                 NOTE,
                 IN_SERVICE,
                 VERSION);

@@ -9,6 +9,8 @@
             "equipment",
             "instrument",
             "maintenance",
+            "due",
+            "vessel",
             "register",
             "attachment",
             "testrecord",

@@ -8,6 +8,7 @@
             "site",
             "equipment",
             "maintenance",
+            "due",
             "instrument",
             "testrecord",
             "register",

@@ -37,6 +37,18 @@ public enum ChangeKind {
     REVIEW("test_review"),
     /** A photo or paper of a record; its bytes have a digest of their own in it. */
     ATTACHMENT("attachment", new Part("attachment_withdrawal", "attachment_id", "attachment_id")),
+    /** A relief valve of a receiver. */
+    VALVE("relief_valve"),
+    /** A test of a relief valve. */
+    VALVE_TEST("valve_test"),
+    /** A certificate or permit of a receiver. */
+    CERTIFICATE("vessel_certificate"),
+    /** An inspection of a receiver. */
+    INSPECTION("vessel_inspection", new Part("wall_reading", "inspection_id", "position")),
+    /** Damage seen on a receiver, or that it is mended. */
+    FINDING("vessel_finding"),
+    /** How often a site wants something done. */
+    INTERVAL("due_interval"),
     /** An account; not its password and not what it was last used for. */
     ACCOUNT("account");
 

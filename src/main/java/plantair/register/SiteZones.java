@@ -42,9 +42,15 @@ public class SiteZones {
         String table = kind.table() + " t";
         return switch (kind) {
             case SITE, TEST -> "t.zone from " + table;
-            case COMPRESSOR, RECEIVER, PIPE, LIMITS -> "s.zone from " + table + " join site s on s.id = t.site_id";
+            case COMPRESSOR, RECEIVER, PIPE, LIMITS, INTERVAL ->
+                "s.zone from " + table + " join site s on s.id = t.site_id";
             case EVENT, BASELINE ->
                 "s.zone from " + table + " join compressor c on c.id = t.compressor_id join site s on s.id = c.site_id";
+            case VALVE, CERTIFICATE, INSPECTION, FINDING ->
+                "s.zone from " + table + " join receiver r on r.id = t.receiver_id join site s on s.id = r.site_id";
+            case VALVE_TEST ->
+                "s.zone from " + table + " join relief_valve v on v.id = t.valve_id"
+                        + " join receiver r on r.id = v.receiver_id join site s on s.id = r.site_id";
             case REVIEW -> "p.zone from " + table + " join pump_up_test p on p.id = t.test_id";
             case INSTRUMENT, CALIBRATION, RESTATEMENT, ATTACHMENT, ACCOUNT -> null;
         };

@@ -17,6 +17,7 @@ import plantair.testing.People;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
 import plantair.testing.SentForm;
+import plantair.testing.VesselForms;
 
 /** A plant with something of every kind, recorded through the forms alone, as people do. */
 final class AuditedPlant {
@@ -55,11 +56,14 @@ final class AuditedPlant {
         attach(site, "RECEIVER/1", SampleFiles.jpeg());
         send(site, withdrawal(1));
         attach(site, "COMPRESSOR/1", SampleFiles.png());
+        sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(
                 site,
                 SITE.with("name", "South works"),
                 COMPRESSOR.with("tag", "C-2"),
                 GAUGE.with("tag", "G-2"),
+                RECEIVER.with("tag", "R-2"),
+                VesselForms.VALVE.with("tag", "RV-2").with("installedOn", "2026-01-05"),
                 tested("2026-04-03").at("/tests/2/supersede").with("reason", "wrong day"),
                 certificate("K-2", "2026-05-31")
                         .at("/instruments/1/calibrations/2/supersede")

@@ -37,7 +37,10 @@ final class PlantedFaults {
             "'SETTLED'",
             "'CHECK_VALVE'",
             "'EN_1_6'",
-            "'MANAGER'");
+            "'MANAGER'",
+            "'BENCH'",
+            "'INTERNAL'",
+            "'HEAD'");
 
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;

@@ -31,6 +31,7 @@ final class DemoPlantSql {
         var script = new Script();
         List<DemoTest> tests = DemoPlant.tests();
         new RegisterSql(script).add();
+        new VesselSql(script).add();
         new GaugeSql(script).add();
         var testSql = new TestSql(script);
         tests.forEach(testSql::add);

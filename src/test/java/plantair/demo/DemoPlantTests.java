@@ -1,12 +1,12 @@
 package plantair.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.Pageable;
@@ -15,6 +15,8 @@ import plantair.equipment.Compressors;
 import plantair.equipment.Receiver;
 import plantair.equipment.Receivers;
 import plantair.equipment.VesselHazard;
+import plantair.equipment.VesselStop;
+import plantair.equipment.VesselStops;
 import plantair.instrument.CalibrationStatus;
 import plantair.instrument.Calibrations;
 import plantair.instrument.Instruments;
@@ -25,6 +27,9 @@ import plantair.testing.OnPostgres;
 import plantair.testrecord.StoredResult;
 import plantair.trend.OutputPoint;
 import plantair.trend.OutputTrend;
+import plantair.vessel.VesselFiles;
+import plantair.wall.WallCode;
+import plantair.wall.WallPlace;
 
 /** The stories of the demo plant as the application sees them. */
 abstract class DemoPlantTests extends LoadedDemoPlant {
@@ -39,6 +44,12 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
 
     @Autowired
     private Receivers receivers;
+
+    @Autowired
+    private VesselStops stops;
+
+    @Autowired
+    private VesselFiles files;
 
     @Autowired
     private Instruments instruments;
@@ -140,6 +151,25 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
     }
 
     @Test
+    void hasAWallThatThinsAndOneThatReadsThicker() {
+        long wet = receivers
+                .findBySiteIdAndFactsTagIgnoreCase(siteId(Registers.GULL), "R-02")
+                .orElseThrow()
+                .id();
+        Receiver receiver = receivers.findWithSiteById(wet).orElseThrow();
+        var wall = files.of(List.of(wet)).get(wet).wall(receiver.facts());
+
+        assertThat(wall).hasSize(8);
+        assertThat(wall.get("bottom, drain end").code()).isEqualTo(WallCode.THINNING);
+        assertThat(wall.get("top, inlet end").code()).isEqualTo(WallCode.NO_LOSS_TOLD);
+        assertThat(wall.get("outlet head, above").code()).isEqualTo(WallCode.THICKER);
+        // own case: (0.231 − 0.185)/((0.241 − 0.231)/4) = 18.4 years
+        assertThat(WallPlace.least(List.copyOf(wall.values())).orElseThrow().years())
+                .isCloseTo(18.4, within(0.05));
+        assertThat(hazards(Registers.GULL, "R-02")).isEmpty();
+    }
+
+    @Test
     void hasTheGaugeThatWasTakenOff() {
         var gauges = instruments
                 .findAllByOrderByFactsInServiceDescFactsKindAscFactsTagAsc(Pageable.unpaged())
@@ -161,18 +191,14 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
                 .containsExactly("2.4 [psi]", "4.8 [psi]", "7.1 [psi]");
     }
 
-    private Set<VesselHazard> hazards(String site, String tag) {
-        long id = sites.findAllByOrderByFactsName().stream()
-                .filter(found -> found.name().equals(site))
-                .findFirst()
-                .orElseThrow()
-                .id();
-        return receivers.findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(id).stream()
-                .map(Receiver::facts)
-                .filter(facts -> facts.tag().equals(tag))
-                .findFirst()
-                .orElseThrow()
-                .hazards(TODAY);
+    private long siteId(String site) {
+        return sites.findByFactsNameIgnoreCase(site).orElseThrow().id();
+    }
+
+    private List<VesselHazard> hazards(String site, String tag) {
+        Receiver receiver =
+                receivers.findBySiteIdAndFactsTagIgnoreCase(siteId(site), tag).orElseThrow();
+        return stops.of(receiver, TODAY).stream().map(VesselStop::hazard).toList();
     }
 }
 

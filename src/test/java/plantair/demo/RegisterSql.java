@@ -77,6 +77,10 @@ final class RegisterSql {
                 .set("mawp", facts.mawp())
                 .set("relief_set", facts.reliefSet())
                 .set("certificate_due", facts.certificateDue())
+                .set("cut_out", facts.cutOut())
+                .set("certificate_required", facts.certificateRequired())
+                .set("shell_required", facts.shellRequired())
+                .set("head_required", facts.headRequired())
                 .set("note", facts.note())
                 .set("in_service", facts.inService())
                 .set("version", ChangeBook.version(facts)));

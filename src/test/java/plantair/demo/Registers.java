@@ -199,6 +199,10 @@ final class Registers {
                             of("165 [psi]"),
                             of("150 [psi]"),
                             LocalDate.of(2030, 3, 31),
+                            of("130 [psi]"),
+                            true,
+                            of("0.185 [in_i]"),
+                            of("0.190 [in_i]"),
                             "Wet tank before the dryer. Look at the drain before every test.",
                             true)),
             at(

@@ -26,6 +26,7 @@ abstract class DataFilesTests {
             "attachment_piece",
             "account",
             "account_event",
+            "calendar_feed",
             "spring_session",
             "spring_session_attributes");
 

@@ -1,11 +1,14 @@
 package plantair.equipment.web;
 
+import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import plantair.equipment.ReceiverPagePart;
 import plantair.equipment.Receivers;
 import plantair.web.NoSuchRecord;
 import plantair.web.Paging;
@@ -19,10 +22,12 @@ final class ReceiverController {
 
     private final Receivers receivers;
     private final HazardWords hazards;
+    private final ObjectProvider<ReceiverPagePart> parts;
 
-    ReceiverController(Receivers receivers, HazardWords hazards) {
+    ReceiverController(Receivers receivers, HazardWords hazards, ObjectProvider<ReceiverPagePart> parts) {
         this.receivers = receivers;
         this.hazards = hazards;
+        this.parts = parts;
     }
 
     @GetMapping("/receivers")
@@ -31,9 +36,10 @@ final class ReceiverController {
         var rows = receivers.findAllByOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
                 PageRequest.of(paging.index(), ROWS));
         model.addAttribute("paging", paging);
+        var against = hazards.of(rows.getContent());
         model.addAttribute(
                 "receivers",
-                rows.map(row -> ReceiverView.of(row, row.site(), hazards, units))
+                rows.map(row -> ReceiverView.of(row, row.site(), against.getOrDefault(row.id(), List.of()), units))
                         .getContent());
         return "receivers/list";
     }
@@ -41,7 +47,9 @@ final class ReceiverController {
     @GetMapping("/receivers/{id}")
     String show(@PathVariable long id, UnitSet units, Model model) {
         var receiver = receivers.findWithSiteById(id).orElseThrow(() -> new NoSuchRecord("receiver " + id));
-        model.addAttribute("receiver", ReceiverView.of(receiver, receiver.site(), hazards, units));
+        var against = hazards.of(List.of(receiver)).getOrDefault(id, List.of());
+        model.addAttribute("receiver", ReceiverView.of(receiver, receiver.site(), against, units));
+        parts.orderedStream().forEach(part -> model.addAttribute(part.attribute(), part.of(receiver, units)));
         return "receivers/show";
     }
 }

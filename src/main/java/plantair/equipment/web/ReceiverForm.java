@@ -3,11 +3,13 @@ package plantair.equipment.web;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import plantair.equipment.Receiver;
 import plantair.equipment.ReceiverFacts;
-import plantair.equipment.VesselHazard;
 import plantair.equipment.VolumeKnownBy;
+import plantair.quantity.Entered;
+import plantair.quantity.GaugePressure;
+import plantair.quantity.LengthUnit;
 import plantair.quantity.PressureUnit;
 import plantair.quantity.VolumeUnit;
 import plantair.register.EditForm;
@@ -25,6 +27,10 @@ final class ReceiverForm {
     private EnteredField mawp = new EnteredField();
     private EnteredField reliefSet = new EnteredField();
     private String certificateDue = "";
+    private EnteredField cutOut = new EnteredField();
+    private String certificateRequired = "";
+    private EnteredField shellRequired = new EnteredField();
+    private EnteredField headRequired = new EnteredField();
     private String note = "";
     private String inService = "";
     private String confirmed = "";
@@ -36,6 +42,9 @@ final class ReceiverForm {
         form.volume = EnteredField.blank(units.vessel());
         form.mawp = EnteredField.blank(units.pressure());
         form.reliefSet = EnteredField.blank(units.pressure());
+        form.cutOut = EnteredField.blank(units.pressure());
+        form.shellRequired = EnteredField.blank(units.bore());
+        form.headRequired = EnteredField.blank(units.bore());
         form.inService = "true";
         form.edit = new EditForm();
         return form;
@@ -50,10 +59,24 @@ final class ReceiverForm {
         form.mawp = EnteredField.of(facts.mawp(), units.pressure());
         form.reliefSet = EnteredField.of(facts.reliefSet(), units.pressure());
         form.certificateDue = Objects.toString(facts.certificateDue(), "");
+        form.cutOut = EnteredField.of(facts.cutOut(), units.pressure());
+        form.certificateRequired = Required.of(facts.certificateRequired());
+        form.shellRequired = EnteredField.of(facts.shellRequired(), units.bore());
+        form.headRequired = EnteredField.of(facts.headRequired(), units.bore());
         form.note = facts.note();
         form.inService = String.valueOf(facts.inService());
         form.edit = EditForm.of(receiver);
         return form;
+    }
+
+    /** Whether the plant says that a certificate is needed. */
+    enum Required {
+        YES,
+        NO;
+
+        private static String of(@Nullable Boolean required) {
+            return required == null ? "" : (required ? YES : NO).name();
+        }
     }
 
     /**
@@ -70,6 +93,10 @@ final class ReceiverForm {
         var readMawp = typing.optional("mawp", mawp, PressureUnit.class, Usual.PRESSURE);
         var relief = typing.optional("reliefSet", reliefSet, PressureUnit.class, Usual.PRESSURE);
         var due = checks.date("certificateDue", certificateDue, false);
+        var stopsAt = typing.optional("cutOut", cutOut, PressureUnit.class, Usual.PRESSURE);
+        var required = checks.optionalChoice("certificateRequired", certificateRequired, Required.class);
+        var shell = typing.optional("shellRequired", shellRequired, LengthUnit.class, Usual.WALL);
+        var head = typing.optional("headRequired", headRequired, LengthUnit.class, Usual.WALL);
         var readNote = checks.text("note", note, 4_000, false);
         if (readTag.isEmpty() || readVolume.isEmpty() || knownBy.isEmpty()) {
             return Optional.empty();
@@ -81,19 +108,32 @@ final class ReceiverForm {
                 readMawp.orElse(null),
                 relief.orElse(null),
                 due.orElse(null),
+                stopsAt.orElse(null),
+                required.map(Required.YES::equals).orElse(null),
+                shell.orElse(null),
+                head.orElse(null),
                 readNote.orElse(""),
                 Boolean.parseBoolean(inService));
-        warn(sent, facts.hazards(today)::contains);
+        warn(sent, facts, today);
         return Optional.of(facts);
     }
 
-    private static void warn(Submission sent, Predicate<VesselHazard> has) {
-        if (has.test(VesselHazard.RELIEF_ABOVE_MAWP)) {
+    private static void warn(Submission sent, ReceiverFacts facts, LocalDate today) {
+        if (isAbove(facts.reliefSet(), facts.mawp())) {
             sent.warnings().add("reliefSet", "receiver.reliefSet.aboveMawp");
         }
-        if (has.test(VesselHazard.CERTIFICATE_EXPIRED)) {
+        if (isAbove(facts.cutOut(), facts.mawp())) {
+            sent.warnings().add("cutOut", "receiver.cutOut.aboveMawp");
+        }
+        if (facts.certificateDue() != null && facts.certificateDue().isBefore(today)) {
             sent.warnings().add("certificateDue", "receiver.certificateDue.past");
         }
+    }
+
+    private static boolean isAbove(@Nullable Entered a, @Nullable Entered b) {
+        return a != null
+                && b != null
+                && GaugePressure.of(a).pascals() > GaugePressure.of(b).pascals();
     }
 
     public String getSite() {
@@ -138,6 +178,26 @@ final class ReceiverForm {
 
     public void setCertificateDue(String certificateDue) {
         this.certificateDue = certificateDue;
+    }
+
+    public EnteredField getCutOut() {
+        return cutOut;
+    }
+
+    public String getCertificateRequired() {
+        return certificateRequired;
+    }
+
+    public void setCertificateRequired(String certificateRequired) {
+        this.certificateRequired = certificateRequired;
+    }
+
+    public EnteredField getShellRequired() {
+        return shellRequired;
+    }
+
+    public EnteredField getHeadRequired() {
+        return headRequired;
     }
 
     public String getNote() {

@@ -56,6 +56,8 @@ final class ReceiverFormController {
         model.addAttribute("knownBy", choices.of("knownBy", VolumeKnownBy.class));
         model.addAttribute("volumes", UnitChoices.volume());
         model.addAttribute("pressures", UnitChoices.pressure());
+        model.addAttribute("thicknesses", UnitChoices.bore());
+        model.addAttribute("required", choices.of("receiver.certificateRequired", ReceiverForm.Required.class));
     }
 
     @GetMapping("/receivers/new")

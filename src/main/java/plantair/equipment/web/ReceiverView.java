@@ -2,6 +2,7 @@ package plantair.equipment.web;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plantair.equipment.Receiver;
@@ -22,9 +23,13 @@ import plantair.web.UnitSet;
  * @param mawp maximum allowable working pressure
  * @param reliefSet set pressure of the relief valve
  * @param certificateDue last day of the certificate
+ * @param cutOut highest pressure at which what fills it stops
+ * @param certificateRequired whether it needs a certificate
+ * @param shellRequired least thickness of the shell
+ * @param headRequired least thickness of the heads
  * @param note free text
  * @param inService false once it is retired
- * @param hazards what speaks against it
+ * @param hazards what forbids to pump it up
  */
 record ReceiverView(
         Subject subject,
@@ -33,11 +38,15 @@ record ReceiverView(
         @Nullable String mawp,
         @Nullable String reliefSet,
         @Nullable LocalDate certificateDue,
+        @Nullable String cutOut,
+        @Nullable Boolean certificateRequired,
+        @Nullable String shellRequired,
+        @Nullable String headRequired,
         String note,
         boolean inService,
         List<HazardWords.Hazard> hazards) {
 
-    static ReceiverView of(Receiver receiver, Site site, HazardWords words, UnitSet units) {
+    static ReceiverView of(Receiver receiver, Site site, List<HazardWords.Hazard> hazards, UnitSet units) {
         var facts = receiver.facts();
         var format = QuantityFormat.of(units);
         Function<Entered, String> gauge = typed -> format.gauge(GaugePressure.of(typed));
@@ -48,13 +57,17 @@ record ReceiverView(
                 TypedText.of(facts.mawp(), units.pressure(), gauge),
                 TypedText.of(facts.reliefSet(), units.pressure(), gauge),
                 facts.certificateDue(),
+                TypedText.of(facts.cutOut(), units.pressure(), gauge),
+                facts.certificateRequired(),
+                Objects.toString(facts.shellRequired(), null),
+                Objects.toString(facts.headRequired(), null),
                 facts.note(),
                 facts.inService(),
-                words.of(receiver, site));
+                hazards);
     }
 
     /** Whether it must not be pumped up as it stands. */
     public boolean isBarred() {
-        return hazards.stream().anyMatch(HazardWords.Hazard::grave);
+        return !hazards.isEmpty();
     }
 }

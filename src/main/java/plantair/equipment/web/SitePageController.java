@@ -1,11 +1,13 @@
 package plantair.equipment.web;
 
+import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import plantair.equipment.Compressors;
 import plantair.equipment.PipePieces;
+import plantair.equipment.Receiver;
 import plantair.equipment.Receivers;
 import plantair.site.Site;
 import plantair.site.Sites;
@@ -40,10 +42,12 @@ final class SitePageController {
                 compressors.findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(id).stream()
                         .map(SitePage.Machine::of)
                         .toList());
+        List<Receiver> vessels = receivers.findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(id);
+        var against = hazards.of(vessels, hazards.today(site));
         model.addAttribute(
                 "receivers",
-                receivers.findAllBySiteIdOrderByFactsInServiceDescFactsTagAsc(id).stream()
-                        .map(receiver -> ReceiverView.of(receiver, site, hazards, units))
+                vessels.stream()
+                        .map(one -> ReceiverView.of(one, site, against.getOrDefault(one.id(), List.of()), units))
                         .toList());
         model.addAttribute(
                 "pipes",

@@ -38,7 +38,9 @@ enum Usual {
     /** Length of a pipe, m. */
     LENGTH(0.1, 2_000, typed -> Length.of(typed).in(LengthUnit.METRE)),
     /** Bore of a pipe, mm. */
-    BORE(6, 600, typed -> Length.of(typed).in(LengthUnit.MILLIMETRE));
+    BORE(6, 600, typed -> Length.of(typed).in(LengthUnit.MILLIMETRE)),
+    /** Wall of a receiver, mm. */
+    WALL(1, 40, typed -> Length.of(typed).in(LengthUnit.MILLIMETRE));
 
     private final double least;
     private final double most;

@@ -11,6 +11,8 @@ import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
+import plantair.due.DueEntry;
+import plantair.due.DueList;
 import plantair.history.MachineStates;
 import plantair.history.web.OverviewFilter.Show;
 import plantair.site.Sites;
@@ -30,13 +32,24 @@ final class OverviewController {
 
     private final MachineStates states;
     private final OverviewRows rows;
+    private final DueList dueList;
+    private final OverdueRows overdue;
     private final FirstSteps firstSteps;
     private final Sites sites;
     private final Choices choices;
 
-    OverviewController(MachineStates states, OverviewRows rows, FirstSteps firstSteps, Sites sites, Choices choices) {
+    OverviewController(
+            MachineStates states,
+            OverviewRows rows,
+            DueList dueList,
+            OverdueRows overdue,
+            FirstSteps firstSteps,
+            Sites sites,
+            Choices choices) {
         this.states = states;
         this.rows = rows;
+        this.dueList = dueList;
+        this.overdue = overdue;
         this.firstSteps = firstSteps;
         this.sites = sites;
         this.choices = choices;
@@ -60,7 +73,9 @@ final class OverviewController {
         var wanted = standing.map(EnumSet::of).orElse(EnumSet.allOf(Standing.class));
         var found = states.page(site, show == Show.ALL, wanted, page, SIZE);
         String href = "/?site=" + site + "&standing=" + standing.map(Enum::name).orElse("") + "&show=" + show;
-        model.addAttribute("rows", rows.of(found.getContent(), units));
+        List<DueEntry> due = dueList.all();
+        model.addAttribute("overdue", overdue.of(due, site));
+        model.addAttribute("rows", rows.of(found.getContent(), due, units));
         model.addAttribute("paging", new Paging(href, page, SIZE, found.getTotalElements()));
         model.addAttribute("flowUnit", QuantityFormat.of(units).flowUnit());
         model.addAttribute("filtered", errors.hasErrors() || site != 0 || standing.isPresent() || show == Show.ALL);

@@ -12,6 +12,7 @@ import plantair.web.Status;
  * @param kind word for how it compresses
  * @param retired no longer in service
  * @param last its last test; null when it was never tested
+ * @param overdue that its next test is; null when it is not
  * @param next what to do next; null for a retired machine
  */
 public record OverviewRow(
@@ -21,6 +22,7 @@ public record OverviewRow(
         String kind,
         boolean retired,
         @Nullable LastTest last,
+        @Nullable Status overdue,
         @Nullable String next) {
 
     /**

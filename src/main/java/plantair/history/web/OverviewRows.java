@@ -5,12 +5,19 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import plantair.due.DueEntry;
+import plantair.due.DueKind;
+import plantair.due.DueState;
 import plantair.history.MachineLine;
 import plantair.history.MachineState;
 import plantair.history.MachineStates;
+import plantair.history.NextStep;
 import plantair.history.StateDetail;
 import plantair.history.web.OverviewRow.Compared;
 import plantair.pumpup.Severity;
@@ -37,12 +44,17 @@ final class OverviewRows {
         this.clock = clock;
     }
 
-    List<OverviewRow> of(List<MachineLine> machines, UnitSet units) {
+    List<OverviewRow> of(List<MachineLine> machines, List<DueEntry> due, UnitSet units) {
         QuantityFormat format = QuantityFormat.of(units);
-        return machines.stream().map(machine -> row(machine, format)).toList();
+        Map<Long, DueEntry> tests = due.stream()
+                .filter(entry -> entry.kind() == DueKind.TEST)
+                .collect(Collectors.toMap(DueEntry::objectId, Function.identity()));
+        return machines.stream()
+                .map(machine -> row(machine, tests.get(machine.compressorId()), format))
+                .toList();
     }
 
-    private OverviewRow row(MachineLine machine, QuantityFormat format) {
+    private OverviewRow row(MachineLine machine, @Nullable DueEntry due, QuantityFormat format) {
         MachineState state = machine.state();
         StateDetail detail = state == null ? null : states.detail(state);
         return new OverviewRow(
@@ -52,13 +64,23 @@ final class OverviewRows {
                 words.label("history.kind", machine.kind()),
                 !machine.inService(),
                 state == null || detail == null ? null : last(state, detail, format),
-                machine.inService() ? next(state, detail) : null);
+                due != null && due.state() == DueState.OVERDUE
+                        ? new Status(Kind.ALARM, words.label("history.test", due.state()))
+                        : null,
+                machine.inService() ? next(state, detail, due) : null);
     }
 
-    private String next(@Nullable MachineState state, @Nullable StateDetail detail) {
-        return state == null || detail == null
-                ? stateWords.first()
-                : stateWords.next(state.nextStep(), state.nextStepBy().orElse(null), ZoneId.of(detail.zone()));
+    private String next(@Nullable MachineState state, @Nullable StateDetail detail, @Nullable DueEntry due) {
+        if (state == null || detail == null) {
+            return stateWords.first();
+        }
+        boolean onlyTheNextTest = state.nextStep() == NextStep.NONE && due != null;
+        if (onlyTheNextTest && due.due() == null) {
+            return stateWords.nothing();
+        }
+        // the site may have set another interval than a quarter
+        LocalDate day = onlyTheNextTest ? due.due() : state.nextStepBy().orElse(null);
+        return stateWords.next(state.nextStep(), day, ZoneId.of(detail.zone()));
     }
 
     private OverviewRow.LastTest last(MachineState state, StateDetail detail, QuantityFormat format) {

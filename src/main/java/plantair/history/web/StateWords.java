@@ -44,6 +44,11 @@ final class StateWords {
         return say("history.next.FIRST_TEST");
     }
 
+    /** For a machine with nothing to do, whose site wants no interval between tests. */
+    String nothing() {
+        return say("history.next.NOTHING");
+    }
+
     /**
      * What to do next.
      *

@@ -100,7 +100,9 @@ record ChangeView(
             case TEST -> "/tests/" + id;
             case EVENT -> "/events/" + id;
             case LIMITS -> "/sites/" + id + "/limits";
-            case CALIBRATION, RESTATEMENT, BASELINE, REVIEW -> null;
+            case VALVE -> "/valves/" + id;
+            case CERTIFICATE -> "/certificates/" + id;
+            case CALIBRATION, RESTATEMENT, BASELINE, REVIEW, VALVE_TEST, INSPECTION, FINDING, INTERVAL -> null;
             case ATTACHMENT -> "/attachments/" + id;
             case ACCOUNT -> "/accounts/" + id + "/edit";
         };

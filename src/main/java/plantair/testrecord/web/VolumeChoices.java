@@ -11,6 +11,8 @@ import plantair.equipment.PipePiece;
 import plantair.equipment.PipePieces;
 import plantair.equipment.Receiver;
 import plantair.equipment.Receivers;
+import plantair.equipment.VesselStop;
+import plantair.equipment.VesselStops;
 import plantair.testrecord.VolumeCopy;
 import plantair.web.Choice;
 import plantair.web.Warnings;
@@ -21,10 +23,12 @@ class VolumeChoices {
 
     private final Receivers receivers;
     private final PipePieces pipes;
+    private final VesselStops stops;
 
-    VolumeChoices(Receivers receivers, PipePieces pipes) {
+    VolumeChoices(Receivers receivers, PipePieces pipes, VesselStops stops) {
         this.receivers = receivers;
         this.pipes = pipes;
+        this.stops = stops;
     }
 
     List<Choice> receivers(long siteId) {
@@ -79,13 +83,11 @@ class VolumeChoices {
         }
     }
 
-    private static void warn(Receiver receiver, LocalDate day, Warnings warnings) {
-        receiver.facts()
-                .hazards(day)
-                .forEach(hazard -> warnings.add(
-                        "receivers",
-                        "test.hazard." + hazard.name(),
-                        receiver.facts().tag()));
+    private void warn(Receiver receiver, LocalDate day, Warnings warnings) {
+        String tag = receiver.facts().tag();
+        for (VesselStop stop : stops.of(receiver, day)) {
+            warnings.add("receivers", "test.hazard." + stop.hazard().name(), tag, stop.reason(), stop.act());
+        }
     }
 
     private static Optional<Long> id(String typed) {

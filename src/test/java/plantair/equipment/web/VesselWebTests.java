@@ -90,7 +90,7 @@ abstract class VesselWebTests {
     void saysWhatIsNotKnown() {
         TANK.with("mawp.number", "").with("reliefSet.number", "").post(site);
 
-        assertThat(SentForm.get(site, "/receivers").text()).contains("▲ MAWP not known", "▲ relief setting not known");
+        assertThat(SentForm.get(site, "/receivers").text()).contains("■ MAWP not known", "■ relief valve not known");
     }
 
     @ParameterizedTest
