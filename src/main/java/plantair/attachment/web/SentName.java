@@ -15,6 +15,7 @@ final class SentName {
         String name = whole.substring(Math.max(whole.lastIndexOf('/'), whole.lastIndexOf('\\')) + 1)
                 .replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]", "")
                 .strip();
-        return name.isEmpty() ? "file" : name.substring(0, Math.min(name.length(), LONGEST));
+        String cut = name.substring(0, Math.min(name.length(), LONGEST)).replaceAll("\\p{Cs}", "");
+        return cut.isEmpty() ? "file" : cut;
     }
 }

@@ -13,6 +13,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -128,6 +130,24 @@ abstract class AttachmentWebTests {
                 .containsExactly(2L, 1L, 1L);
     }
 
+    /** All of them find no such bytes and store them: one does, the others use those. */
+    @Test
+    void storesTheSameBytesOnceWhenSentByManyAtTheSameMoment() {
+        byte[] photo = picture("png", 400, 400, 11);
+
+        List<Integer> answers = IntStream.range(0, 4)
+                .mapToObj(i -> CompletableFuture.supplyAsync(
+                        () -> attach("COMPRESSOR/1", "a.png", photo).status()))
+                .toList()
+                .stream()
+                .map(CompletableFuture::join)
+                .toList();
+
+        assertThat(answers).containsOnly(302);
+        assertThat(List.of(count("attachment"), count("attachment_content"))).containsExactly(4L, 1L);
+        assertThat(audit.check(read -> {}).faults()).isEmpty();
+    }
+
     @Test
     void saysBesideTheFieldWhyAFileIsRefused() {
         Map<String, byte[]> bad = Map.of(
@@ -178,9 +198,15 @@ abstract class AttachmentWebTests {
         attach("SITE/1", "C:\\photos\\PLATE.JPEG", jpeg());
         attach("SITE/1", "n".repeat(400) + ".png", png());
         attach("SITE/1", "///", jpeg());
+        attach("SITE/1", "a" + "\uD83D\uDE42".repeat(100), jpeg());
 
         assertThat(jdbc.queryForList("select name from attachment order by id", String.class))
-                .containsExactly("Über \"plate\"; x=gnp.exeSet-Cookie: a=b", "PLATE.JPEG", "n".repeat(150), "file");
+                .containsExactly(
+                        "Über \"plate\"; x=gnp.exeSet-Cookie: a=b",
+                        "PLATE.JPEG",
+                        "n".repeat(150),
+                        "file",
+                        "a" + "\uD83D\uDE42".repeat(74));
         String header = file(1).getHeader("Content-Disposition");
         assertThat(header).startsWith("inline; filename=").doesNotContain("\r", "\n");
         assertThat(header).contains("filename*=UTF-8''%C3%9Cber%20%22plate%22", "a%3Db.png");

@@ -44,7 +44,7 @@ abstract class SheetWebTests {
     private PdfText pdf(String address) {
         var response = SentForm.get(site, address).response();
         assertThat(response.getStatus()).isEqualTo(200);
-        assertThat(response.getHeader("Content-Disposition")).startsWith("inline; filename=");
+        assertThat(response.getHeader("Content-Disposition")).startsWith("attachment; filename=");
         return PdfText.of(response.getContentAsByteArray());
     }
 
