@@ -45,9 +45,10 @@ public class DueInterval implements Registered<IntervalFacts> {
         authority = "";
     }
 
+    /** 0 for one that was never set. */
     @Override
     public long id() {
-        return id;
+        return id == null ? 0 : id;
     }
 
     @Override

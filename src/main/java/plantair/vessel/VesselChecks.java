@@ -42,6 +42,7 @@ public class VesselChecks implements VesselStops {
                                         intervalOf.get(receiver.id()),
                                         day.apply(receiver),
                                         words)
-                                .all().stream().map(words::stop).toList()));
+                                .all().stream().map(words::stop).toList(),
+                        (same, again) -> same));
     }
 }

@@ -225,6 +225,11 @@ abstract class DuePagesTests {
                 .contains("whole");
         assertThat(interval("CALIBRATION", "12", "").post(site).status()).isEqualTo(404);
         assertThat(interval("TEST", "3", "").post(site).status()).isEqualTo(422); // the default changes nothing
+        assertThat(interval("EXTERNAL", "12", "")
+                        .with("edit.version", "")
+                        .post(site)
+                        .status())
+                .isEqualTo(409);
         send(interval("EXTERNAL", "12", ""));
         assertThat(interval("EXTERNAL", "24", "").post(site).status()).isEqualTo(409);
         assertThat(SentForm.get(site, "/changes").text())
