@@ -11,6 +11,7 @@
             "maintenance",
             "register",
             "testrecord",
+            "guided",
             "web"
         })
 package plantair.export;
