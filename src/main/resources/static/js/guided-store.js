@@ -1,0 +1,79 @@
+/*
+ * What a guided test keeps on this device, in localStorage: one entry a test, under the key that the test will have on
+ * the server. Written at each change, so that a reload, a lock or an empty battery loses nothing.
+ */
+(() => {
+  "use strict";
+
+  const PREFIX = "guided-test:";
+  const guided = window.guided = {};
+
+  guided.words = document.getElementById("guide-words").dataset;
+
+  guided.say = (text, ...values) => values.reduce((all, value, i) => all.replace("{" + i + "}", value), text);
+
+  guided.newKey = () => {
+    if (window.crypto.randomUUID) {
+      return crypto.randomUUID();
+    }
+    const bytes = crypto.getRandomValues(new Uint8Array(16));
+    bytes[6] = bytes[6] & 0x0f | 0x40;
+    bytes[8] = bytes[8] & 0x3f | 0x80;
+    const hex = [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+    return hex.replace(/(.{8})(.{4})(.{4})(.{4})(.{12})/, "$1-$2-$3-$4-$5");
+  };
+
+  guided.store = {
+    get(key) {
+      const text = localStorage.getItem(PREFIX + key);
+      return text === null ? null : JSON.parse(text);
+    },
+
+    /* False when the device has no room. */
+    put(test) {
+      try {
+        localStorage.setItem(PREFIX + test.key, JSON.stringify(test));
+        return true;
+      } catch (full) {
+        return false;
+      }
+    },
+
+    change(key, changes) {
+      const test = this.get(key);
+      return test !== null && this.put({...test, ...changes});
+    },
+
+    remove(key) {
+      localStorage.removeItem(PREFIX + key);
+    },
+
+    all() {
+      return Object.keys(localStorage)
+        .filter((name) => name.startsWith(PREFIX))
+        .map((name) => JSON.parse(localStorage.getItem(name)))
+        .sort((one, other) => other.saved - one.saved);
+    },
+
+    of(person) {
+      return this.all().filter((test) => test.person === person);
+    }
+  };
+
+  /* The browser, in short, so that a person can tell a phone from a desk. */
+  guided.device = () => {
+    const agent = navigator.userAgent;
+    const name = (/(Firefox|Edg|Chrome|Safari)\//.exec(agent) || ["", "browser"])[1].replace("Edg", "Edge");
+    const system = (/Android|iPhone|iPad|Windows|Mac OS|Linux/.exec(agent) || ["device"])[0];
+    return name + ", " + system + ", " + screen.width + "×" + screen.height;
+  };
+
+  guided.time = (ms) => new Date(ms).toTimeString().slice(0, 5);
+
+  if (navigator.serviceWorker) {
+    navigator.serviceWorker.register("/sw.js", {scope: "/guided"}).catch(() => {});
+  }
+  document.querySelectorAll(".needs-script").forEach((part) => {
+    part.hidden = false;
+  });
+})();
