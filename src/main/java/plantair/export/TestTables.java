@@ -14,6 +14,7 @@ import plantair.pumpup.AirTemperature;
 import plantair.pumpup.PumpUpMethods;
 import plantair.pumpup.StaticHold;
 import plantair.testrecord.GuideLog;
+import plantair.testrecord.Laps;
 
 /** The two tables that tests.csv shows as one row a run: what of that file was recorded, and not derived. */
 final class TestTables {
@@ -44,7 +45,7 @@ final class TestTables {
                     .orEmpty(),
             reading("settled_air", "receiver air after waiting", Si.TEMPERATURE).orEmpty(),
             reading("settled_wait", "how long was waited", Si.TIME).orEmpty(),
-            text("laps", "marks passed on the way").orEmpty());
+            new DataColumn("laps", "laps", "marks passed on the way", CellKind.TEXT, true, Laps::parse, null));
 
     private TestTables() {}
 

@@ -15,6 +15,9 @@ public record Lap(Entered pressure, Entered at) {
     /** Reads what {@link #text()} wrote. */
     static Lap parse(String text) {
         String[] both = text.split(BETWEEN, 2);
+        if (both.length < 2) {
+            throw new IllegalArgumentException("no mark: " + text);
+        }
         return new Lap(Entered.parse(both[0]), Entered.parse(both[1]));
     }
 

@@ -18,7 +18,7 @@ public record Laps(List<Lap> marks) {
     }
 
     /** Reads what {@link #text()} wrote. */
-    static Laps parse(String text) {
+    public static Laps parse(String text) {
         return new Laps(Stream.of(text.split(BETWEEN)).map(Lap::parse).toList());
     }
 

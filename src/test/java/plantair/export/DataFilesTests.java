@@ -22,6 +22,7 @@ abstract class DataFilesTests {
             "machine_state",
             "flyway_schema_history",
             "chain_end",
+            "test_draft",
             "account",
             "account_event",
             "spring_session",
