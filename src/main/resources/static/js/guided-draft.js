@@ -77,6 +77,7 @@
   /* A copy on the server; what was made from an older version stands beside there, and a person chooses. */
   guided.copy = async () => {
     const test = guided.test;
+    guided.keep();
     if (test.content === test.copied || test.state !== "open" || test.content === "" || !navigator.onLine) {
       return;
     }

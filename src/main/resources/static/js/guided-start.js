@@ -6,7 +6,6 @@
   const {words, store} = guided;
   const main = document.getElementById("guided-start");
   const person = main.dataset.username;
-  const PAGES = "guided-pages";
 
   function button(text, press) {
     const made = document.createElement("button");
@@ -77,37 +76,17 @@
     draw();
   }
 
-  async function isKept(path) {
-    return window.caches ? (await caches.open(PAGES)).match(path) : undefined;
-  }
-
   async function keep(item) {
     const said = item.querySelector(".kept");
-    try {
-      const answer = await fetch(item.dataset.page, {cache: "no-store"});
-      if (!answer.ok || answer.redirected) {
-        throw new Error("answer " + answer.status);
-      }
-      await (await caches.open(PAGES)).put(item.dataset.page, answer);
-      said.textContent = words.kept;
-    } catch (failed) {
-      said.textContent = words.notKept;
-    }
-  }
-
-  /* What somebody else had kept on this device goes. */
-  async function ownPages() {
-    if (window.caches && localStorage.getItem("guided-pages-of") !== person) {
-      await caches.delete(PAGES);
-      localStorage.setItem("guided-pages-of", person);
-    }
+    const kept = await guided.keepPage(item.dataset.page).catch(() => false);
+    said.textContent = kept ? words.kept : words.notKept;
   }
 
   document.getElementById("send-all").addEventListener("click", send);
   window.addEventListener("online", send);
   document.querySelectorAll("#machines > li").forEach(async (item) => {
     item.querySelector(".keep").addEventListener("click", () => keep(item));
-    if (await isKept(item.dataset.page)) {
+    if (await guided.isKept(item.dataset.page)) {
       item.querySelector(".kept").textContent = words.kept;
     }
   });
@@ -121,5 +100,5 @@
   }
 
   draw();
-  ownPages().then(send);
+  send();
 })();

@@ -70,8 +70,37 @@
 
   guided.time = (ms) => new Date(ms).toTimeString().slice(0, 5);
 
-  if (navigator.serviceWorker) {
+  const PAGES = "guided-pages";
+  const person = document.querySelector("[data-username]").dataset.username;
+
+  /* Keeps a page for no signal; false when it cannot be had. */
+  guided.keepPage = async (path) => {
+    const answer = await fetch(path, {cache: "no-store"});
+    const isOwn = answer.ok && !answer.redirected;
+    if (isOwn) {
+      await (await caches.open(PAGES)).put(path, answer);
+    }
+    return isOwn;
+  };
+
+  guided.isKept = async (path) => window.caches !== undefined && await (await caches.open(PAGES)).match(path) !== undefined;
+
+  /* What somebody else had kept on this device goes; this page and the list stay. */
+  async function keepOwn() {
+    if (localStorage.getItem("guided-pages-of") !== person) {
+      await caches.delete(PAGES);
+      localStorage.setItem("guided-pages-of", person);
+    }
+    for (const path of ["/guided", location.pathname]) {
+      if (!await guided.isKept(path)) {
+        await guided.keepPage(path);
+      }
+    }
+  }
+
+  if (navigator.serviceWorker && window.caches) {
     navigator.serviceWorker.register("/sw.js", {scope: "/guided"}).catch(() => {});
+    navigator.serviceWorker.ready.then(keepOwn).catch(() => {});
   }
   document.querySelectorAll(".needs-script").forEach((part) => {
     part.hidden = false;

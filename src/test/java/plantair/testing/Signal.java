@@ -59,7 +59,7 @@ public final class Signal implements AutoCloseable {
         lose = null;
     }
 
-    /** The next request that begins so arrives, but its answer is lost. */
+    /** The next request that begins so arrives, but its answer is lost, and nothing goes through from then on. */
     public void loseAnswerTo(String beginning) {
         lose = beginning;
     }
@@ -107,6 +107,7 @@ public final class Signal implements AutoCloseable {
                     lose = null;
                 } else if (!asking && losing[0]) {
                     lost++;
+                    cut(); // a browser asks again by itself when only the connection was lost
                     return;
                 }
                 out.write(some, 0, n);

@@ -9,7 +9,6 @@ import static plantair.testing.PlantForms.SITE;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Page.WaitForFunctionOptions;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -71,8 +70,8 @@ final class NoSignalTests {
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
         page.waitForFunction("() => navigator.serviceWorker.controller !== null");
         visit.open("/guided/1");
-        page.waitForFunction(
-                "async () => (await caches.match('/guided/1')) !== undefined", null, new WaitForFunctionOptions());
+        page.waitForFunction("async () => (await caches.match('/guided')) !== undefined"
+                + " && (await caches.match('/guided/1')) !== undefined");
         return page;
     }
 
