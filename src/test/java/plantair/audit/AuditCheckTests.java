@@ -40,6 +40,7 @@ abstract class AuditCheckTests {
             "chain_end",
             "pump_up_result",
             "machine_state",
+            "test_draft",
             "account_event",
             "spring_session",
             "spring_session_attributes");
@@ -61,6 +62,7 @@ abstract class AuditCheckTests {
             Map.entry("pump_up_instrument", new Sealed(ChangeKind.TEST, "test_id")),
             Map.entry("gauge_restatement", new Sealed(ChangeKind.RESTATEMENT, "id")),
             Map.entry("gauge_restatement_test", new Sealed(ChangeKind.RESTATEMENT, "restatement_id")),
+            Map.entry("machine_readings", new Sealed(ChangeKind.READINGS, "id")),
             Map.entry("maintenance_event", new Sealed(ChangeKind.EVENT, "id")),
             Map.entry("baseline_choice", new Sealed(ChangeKind.BASELINE, "id")),
             Map.entry("plant_limits", new Sealed(ChangeKind.LIMITS, "site_id")),
@@ -72,6 +74,10 @@ abstract class AuditCheckTests {
             ChangeKind.BASELINE,
             "insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by) values"
                     + " ('00000000-0000-0000-0000-000000000009', 1, 1, 'repaired', '2026-06-01 00:00:00+00', 'Ann')",
+            ChangeKind.READINGS,
+            "insert into machine_readings (submission, compressor_id, read_at, zone, reader, hours, noise, recorded_at,"
+                    + " recorded_by) values ('00000000-0000-0000-0000-000000000008', 1, '2026-06-01 00:00:00+00', 'UTC',"
+                    + " 'Ann', '12034 h', '', '2026-06-01 00:00:00+00', 'Ann')",
             ChangeKind.LIMITS,
             "insert into plant_limits (site_id, watch_below, plan_below, act_below, version) values (1, 95, 90, 85, 0)");
 

@@ -112,7 +112,7 @@ abstract class WholePlantTests {
                 .isEqualTo(found.tests())
                 .isEqualTo(count("pump_up_test"))
                 .isGreaterThan(100);
-        assertThat(before.keySet()).hasSize(19);
+        assertThat(before.keySet()).hasSize(20);
         before.forEach((name, text) -> assertThat(text.lines().count()).as(name).isGreaterThan(1));
         assertThat(after).isEqualTo(before);
         assertThat(audit.check(read -> {}).faults())
@@ -235,6 +235,10 @@ abstract class WholePlantTests {
         jdbc.update("update site set currency = 'EUR', tariff = '25 %' where id = (select min(id) from site)");
         jdbc.update("insert into test_review (submission, test_id, reviewed_at, reviewed_by, note)"
                 + " select submission, id, recorded_at, 'Bo', '' from pump_up_test"
+                + " where id = (select max(id) from pump_up_test)");
+        jdbc.update("insert into machine_readings (submission, compressor_id, test_id, read_at, zone, reader, hours,"
+                + " oil_level, noise, recorded_at, recorded_by) select submission, compressor_id, id, performed_at, zone,"
+                + " tester, '12034 h', 'LOW', '=knock', recorded_at, 'Ann' from pump_up_test"
                 + " where id = (select max(id) from pump_up_test)");
         jdbc.update("delete from plant_limits");
         jdbc.update("insert into plant_limits (site_id, watch_below, plan_below, act_below, version)"

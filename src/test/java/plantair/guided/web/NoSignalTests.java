@@ -228,7 +228,8 @@ final class NoSignalTests {
             find(page);
             assertThat(queued(page, "signin")).hasCount(1);
 
-            page.getByText("Sign in to send").click();
+            page.locator("#queue a", new Page.LocatorOptions().setHasText("Sign in to send"))
+                    .click();
             page.locator("[name=username]").fill(People.ANN.username());
             assertThat(page.evaluate("() => caches.has('guided-pages')")).isEqualTo(false);
             page.locator("[name=password]").fill(People.PASSWORD);
