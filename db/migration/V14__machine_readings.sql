@@ -56,6 +56,7 @@ create table test_draft (
     state         varchar(20) not null,
     content       varchar(60000) not null,
     device        varchar(120) not null,
+    writer        varchar(60) not null,
     saved_at      timestamp with time zone not null,
     test_id       bigint,
     constraint pk_test_draft primary key (id),
@@ -66,4 +67,5 @@ create table test_draft (
 );
 create index ix_test_draft_username on test_draft (username, state);
 comment on column test_draft.draft_key is 'the submission that its test will have';
+comment on column test_draft.writer is 'made by the browser that sent it; what the same one sends later is no clash';
 comment on column test_draft.content is 'the fields as sent, url-encoded, in alphabetical order';

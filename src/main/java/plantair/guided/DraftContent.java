@@ -19,8 +19,8 @@ public final class DraftContent {
     public static final int LONGEST = 60_000;
 
     /** What belongs to one sending and not to what was typed. */
-    private static final Set<String> OF_SENDING =
-            Set.of("_csrf", "action", "confirmed", "draftVersion", "device", "deviceRecordedAt", "deviceOffsetMs");
+    private static final Set<String> OF_SENDING = Set.of(
+            "_csrf", "action", "confirmed", "draftVersion", "device", "writer", "deviceRecordedAt", "deviceOffsetMs");
 
     private DraftContent() {}
 

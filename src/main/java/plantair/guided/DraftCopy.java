@@ -11,5 +11,7 @@ import java.util.UUID;
  * @param version the version that the device last had from the server; 0 for none
  * @param content the fields, by {@link DraftContent}
  * @param device the browser, as it calls itself in short
+ * @param writer a key that this browser made for itself; empty without script
  */
-public record DraftCopy(UUID key, long compressorId, String username, int version, String content, String device) {}
+public record DraftCopy(
+        UUID key, long compressorId, String username, int version, String content, String device, String writer) {}

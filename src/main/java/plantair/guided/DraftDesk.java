@@ -13,7 +13,7 @@ import plantair.web.NoSuchRecord;
 
 /**
  * Keeps a copy of each form that is being filled in, so that it can be gone on with elsewhere. A copy made from an older
- * version overwrites nothing: it stands beside, and a person chooses.
+ * version than another browser's overwrites nothing: it stands beside, and a person chooses.
  */
 @Service
 public class DraftDesk {
@@ -90,7 +90,8 @@ public class DraftDesk {
         if (stands.state() == State.SENT && same) {
             return new Arrival(Fit.RECORDED, stands.version(), stands.testId());
         }
-        if (stands.state() != State.SENT && (same || stands.version() == copy.version())) {
+        boolean own = !copy.writer().isEmpty() && copy.writer().equals(stands.writer());
+        if (stands.state() != State.SENT && (same || own || stands.version() == copy.version())) {
             return new Arrival(Fit.FITS, stands.version(), null);
         }
         beside(copy);
@@ -148,7 +149,8 @@ public class DraftDesk {
                 draft.username(),
                 draft.version(),
                 draft.content(),
-                draft.device());
+                draft.device(),
+                draft.writer());
     }
 
     /**

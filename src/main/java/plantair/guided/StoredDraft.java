@@ -33,6 +33,7 @@ public class StoredDraft {
 
     private String content;
     private String device;
+    private String writer;
     private Instant savedAt;
     private @Nullable Long testId;
 
@@ -47,6 +48,7 @@ public class StoredDraft {
         version = 1;
         content = copy.content();
         device = copy.device();
+        writer = copy.writer();
         this.savedAt = savedAt;
     }
 
@@ -65,6 +67,7 @@ public class StoredDraft {
     void save(DraftCopy copy, Instant at) {
         content = copy.content();
         device = copy.device();
+        writer = copy.writer();
         savedAt = at;
         version++;
     }
@@ -114,6 +117,11 @@ public class StoredDraft {
     /** The browser that sent it, as it calls itself in short. */
     public String device() {
         return device;
+    }
+
+    /** A key of that browser. */
+    String writer() {
+        return writer;
     }
 
     public Instant savedAt() {

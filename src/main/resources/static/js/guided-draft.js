@@ -75,7 +75,7 @@
   document.addEventListener("visibilitychange", guided.keep);
 
   /* A copy on the server; what was made from an older version stands beside there, and a person chooses. */
-  guided.copy = async () => {
+  async function copyNow() {
     const test = guided.test;
     guided.keep();
     if (test.content === test.copied || test.state !== "open" || test.content === "" || !navigator.onLine) {
@@ -100,6 +100,13 @@
     } catch (noSignal) {
       guided.show(words.noSignal);
     }
+  }
+
+  /* One copy after the other. */
+  let copying = Promise.resolve();
+  guided.copy = () => {
+    copying = copying.then(copyNow);
+    return copying;
   };
   setInterval(guided.copy, EVERY_MS);
   window.addEventListener("offline", () => guided.show(words.noSignal));
@@ -112,37 +119,5 @@
     location.assign("/guided/" + data.machine);
   });
 
-  /* Done: from now on it is the queue's. */
-  form.addEventListener("submit", async (event) => {
-    event.preventDefault();
-    guided.log("finished");
-    guided.keep();
-    const tick = document.getElementById("confirmed");
-    Object.assign(guided.test, {state: "queued", finished: Date.now(), content: guided.content(),
-      confirmed: tick && tick.checked ? tick.value : ""});
-    if (!store.put(guided.test)) {
-      guided.show(words.full);
-      guided.test.state = "open";
-      return;
-    }
-    guided.show(words.sending);
-    const test = await guided.send(guided.test.key);
-    Object.assign(guided.test, test);
-    if (test.state === "questions") {
-      await guided.ask(test);
-    } else {
-      location.assign(test.state === "sent" || test.state === "clash" ? test.href : "/guided");
-    }
-  });
-
-  /* What is wrong or unusual is shown by the page that the server makes of the form. */
-  guided.ask = async (test) => {
-    Object.entries(guided.ofSending(test, await guided.token())).forEach(([name, value]) => {
-      if (guided.field(name) && name !== "confirmed") {
-        guided.field(name).value = value;
-      }
-    });
-    store.change(test.key, {state: "open"});
-    HTMLFormElement.prototype.submit.call(form);
-  };
+  guided.copied = () => copying;
 })();

@@ -4,7 +4,7 @@
 
   const guided = window.guided;
   const form = guided.form = document.getElementById("guide");
-  const OF_SENDING = ["_csrf", "action", "confirmed", "draftVersion", "device", "deviceRecordedAt", "deviceOffsetMs"];
+  const OF_SENDING = ["_csrf", "action", "confirmed", "draftVersion", "device", "writer", "deviceRecordedAt", "deviceOffsetMs"];
 
   guided.field = (name) => form.elements[name];
 

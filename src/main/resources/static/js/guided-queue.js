@@ -5,6 +5,8 @@
   const guided = window.guided;
   const JSON_ONLY = {headers: {Accept: "application/json"}, redirect: "manual", cache: "no-store"};
 
+  const PATIENCE_MS = 20000;
+
   class SignedOut extends Error {}
 
   async function json(answer) {
@@ -21,14 +23,14 @@
   /* A fresh token, who is signed in, and by how much the server's clock is ahead. */
   guided.token = async () => {
     const before = Date.now();
-    const said = await json(await fetch("/guided/token", JSON_ONLY));
+    const said = await json(await fetch("/guided/token", {...JSON_ONLY, signal: AbortSignal.timeout(PATIENCE_MS)}));
     return {...said, offset: Math.round(said.now - (before + Date.now()) / 2)};
   };
 
   guided.post = async (path, content, more) => {
     const body = new URLSearchParams(content);
     Object.entries(more).forEach(([name, value]) => body.set(name, value));
-    return fetch(path, {...JSON_ONLY, method: "POST", body});
+    return fetch(path, {...JSON_ONLY, method: "POST", body, signal: AbortSignal.timeout(PATIENCE_MS)});
   };
 
   guided.postJson = async (path, content, more) => json(await guided.post(path, content, more));
@@ -38,6 +40,7 @@
     confirmed: test.confirmed || "",
     draftVersion: test.version,
     device: guided.device(),
+    writer: guided.writer(),
     deviceRecordedAt: new Date(test.finished || Date.now()).toISOString(),
     deviceOffsetMs: token.offset
   });
@@ -54,7 +57,8 @@
       return test;
     }
     const answer = await guided.postJson(test.page + "/send", test.content, guided.ofSending(test, token));
-    guided.store.change(key, {state: AFTER[answer.state], href: answer.href});
+    const done = answer.state === "RECORDED" ? {content: "", copied: "", confirmed: ""} : {};
+    guided.store.change(key, {...done, state: AFTER[answer.state], href: answer.href});
     return guided.store.get(key);
   }
 

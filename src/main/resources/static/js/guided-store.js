@@ -68,6 +68,15 @@
     return name + ", " + system + ", " + screen.width + "×" + screen.height;
   };
 
+  /* A key of this browser, so that the server tells its own late copy from that of another device. */
+  guided.writer = () => {
+    const known = localStorage.getItem("guided-device");
+    if (known === null) {
+      localStorage.setItem("guided-device", guided.newKey());
+    }
+    return known || localStorage.getItem("guided-device");
+  };
+
   guided.time = (ms) => new Date(ms).toTimeString().slice(0, 5);
 
   const PAGES = "guided-pages";

@@ -90,6 +90,8 @@ abstract class AuditCheckTests {
             "instrument.accuracy",
             "instrument.grade_percent",
             "instrument.kind",
+            "machine_readings.reason",
+            "machine_readings.supersedes_id",
             "pipe_piece.bore",
             "pipe_piece.length",
             "pump_up_instrument.test_id",

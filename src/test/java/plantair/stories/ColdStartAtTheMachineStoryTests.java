@@ -6,9 +6,11 @@ import static plantair.testing.PlantForms.RECEIVER;
 import static plantair.testing.PlantForms.SITE;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.Cookie;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import plantair.testing.Browser;
@@ -24,6 +26,11 @@ final class ColdStartAtTheMachineStoryTests extends Story {
 
     @LocalServerPort
     private int port;
+
+    @BeforeAll
+    static void bePatient() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(40_000);
+    }
 
     private static void fill(Page page, String id, String text) {
         page.locator("[id='" + id + "']").fill(text);
@@ -79,6 +86,7 @@ final class ColdStartAtTheMachineStoryTests extends Story {
                     .containsText(Pattern.compile("15\\.\\d.*14\\.\\d.*13\\.\\d", Pattern.DOTALL));
             assertThat(page.locator("#result-answer")).containsText("still warming");
             assertThat(page.locator("#result-answer .flow")).hasText("–");
+            assertThat(page.locator("#guide-state")).not().containsText("changed elsewhere");
             visit.checkAccessibility();
             visit.screenshot("guided-cold");
 

@@ -60,7 +60,8 @@ class DraftForms {
     DraftCopy copy(GuidedForm form, UUID key, long compressorId, Map<String, List<String>> sent, Person person) {
         String content = content(sent);
         int version = form.getDraftVersion().matches("\\d{1,9}") ? Integer.parseInt(form.getDraftVersion()) : 0;
-        return new DraftCopy(key, compressorId, person.username(), version, content, cut(form.getDevice()));
+        return new DraftCopy(
+                key, compressorId, person.username(), version, content, cut(form.getDevice()), writer(form));
     }
 
     static String content(Map<String, List<String>> sent) {
@@ -71,6 +72,10 @@ class DraftForms {
                         (one, other) -> one,
                         LinkedHashMap::new));
         return DraftContent.of(fields);
+    }
+
+    private static String writer(GuidedForm form) {
+        return parse(form.getWriter()).map(UUID::toString).orElse("");
     }
 
     private static String cut(String text) {

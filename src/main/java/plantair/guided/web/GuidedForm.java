@@ -23,6 +23,7 @@ public final class GuidedForm extends TestForm {
     private String deviceOffsetMs = "";
     private String draftVersion = "";
     private String device = "";
+    private String writer = "";
     private List<String> prepared = new ArrayList<>();
     private List<String> isolated = new ArrayList<>();
     private List<String> putBack = new ArrayList<>();
@@ -91,6 +92,14 @@ public final class GuidedForm extends TestForm {
 
     public void setDraftVersion(@Nullable String draftVersion) {
         this.draftVersion = draftVersion == null ? "" : draftVersion;
+    }
+
+    public String getWriter() {
+        return writer;
+    }
+
+    public void setWriter(@Nullable String writer) {
+        this.writer = writer == null ? "" : writer;
     }
 
     public String getDevice() {

@@ -2,6 +2,7 @@ package plantair.guided.web;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -33,7 +34,7 @@ class WorkerController {
             "guided-runs",
             "guided-waits",
             "guided-steps",
-            "guided-preview",
+            "guided-preview", "guided-finish",
             "guided-start");
 
     private static final String PICO = "/webjars/picocss__pico/css/pico.min.css";
@@ -57,7 +58,7 @@ class WorkerController {
                 .map(file -> "\"" + file + "\"")
                 .collect(Collectors.joining(", "));
         script = "const VERSION = \"" + version + "\";\nconst FILES = [" + files + "];\n"
-                + new String(worker, java.nio.charset.StandardCharsets.UTF_8);
+                + new String(worker, StandardCharsets.UTF_8);
     }
 
     private static byte[] read(String path) throws IOException {

@@ -12,10 +12,12 @@ import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -44,6 +46,11 @@ final class GuidedBrowserTests {
 
     @Autowired
     private MockMvcTester site;
+
+    @BeforeAll
+    static void bePatient() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(40_000);
+    }
 
     @BeforeEach
     void aPlant() {

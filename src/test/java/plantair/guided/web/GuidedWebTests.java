@@ -133,6 +133,21 @@ abstract class GuidedWebTests {
         assertThat(count("pump_up_test")).isEqualTo(1);
     }
 
+    /** The answer to a copy was lost: the browser does not know the version that it made itself. */
+    @Test
+    void takesALaterCopyOfTheSameBrowserForNoClash() {
+        SentForm begun = guided("2026-06-02", "60.2")
+                .at("/guided/1/draft")
+                .with("writer", "7d5a61d8-3b4c-4a1d-9e0f-5f6a7b8c9d01");
+        begun.post(site);
+        begun.with("draftVersion", "1").with("notes", "second").post(site);
+
+        var late = begun.with("draftVersion", "1").with("notes", "third").post(site);
+
+        assertThat(body(late)).contains("\"FITS\"", "\"version\":3");
+        assertThat(count("test_draft")).isEqualTo(1);
+    }
+
     @Test
     void showsNobodyTheFormsOfOthers() {
         SentForm begun = guided("2026-06-02", "60.2").at("/guided/1/draft");

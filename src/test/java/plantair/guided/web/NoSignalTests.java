@@ -9,6 +9,7 @@ import static plantair.testing.PlantForms.SITE;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -37,6 +38,9 @@ final class NoSignalTests {
               static now() { return Real.now() - 240000; }
             };""";
 
+    /** A machine that does other work too takes its time. */
+    private static final double PATIENCE_MS = 40_000;
+
     @TempDir
     private static Path folder;
 
@@ -46,6 +50,7 @@ final class NoSignalTests {
 
     @BeforeAll
     static void aPlant() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         app = AppProcess.onH2File(folder);
         ann = Client.first(app);
         for (SentForm form : new SentForm[] {SITE, COMPRESSOR, RECEIVER, PIPE}) {
@@ -66,6 +71,7 @@ final class NoSignalTests {
 
     /** Opens the list and the page of the machine, so that they are kept. */
     private static Page open(Visit visit) {
+        visit.page().setDefaultTimeout(PATIENCE_MS);
         Page page = visit.open("/guided");
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
         page.waitForFunction("() => navigator.serviceWorker.controller !== null");
@@ -83,6 +89,10 @@ final class NoSignalTests {
     private static void find(Page page) {
         signal.mend();
         page.context().setOffline(false);
+    }
+
+    private static void waits(Page page, String state, int count) {
+        assertThat(queued(page, state)).hasCount(count);
     }
 
     private static Locator queued(Page page, String state) {
@@ -113,18 +123,18 @@ final class NoSignalTests {
             guide.result();
             guide.back();
             guide.finish();
-            assertThat(queued(page, "queued")).hasCount(1);
+            waits(page, "queued", 1);
             visit.screenshot("guided-queued");
             page.reload();
-            assertThat(queued(page, "queued")).hasCount(1);
+            waits(page, "queued", 1);
             assertThat(tests()).isEqualTo(before);
 
             find(page);
 
-            assertThat(queued(page, "sent")).hasCount(1);
+            waits(page, "sent", 1);
             assertThat(tests()).isEqualTo(before + 1);
             page.reload();
-            assertThat(queued(page, "sent")).hasCount(1);
+            waits(page, "sent", 1);
             assertThat(tests()).isEqualTo(before + 1);
             page.getByText("Show the test").first().click();
             assertThat(page.locator("#device-offset")).containsText("right to the second");
@@ -154,7 +164,7 @@ final class NoSignalTests {
             find(page);
 
             page.reload();
-            assertThat(queued(page, "sent")).hasCount(1);
+            waits(page, "sent", 1);
             assertThat(tests()).isEqualTo(before + 1);
             visit.takeFaults();
         } finally {
@@ -190,9 +200,9 @@ final class NoSignalTests {
             guide.result();
             guide.back();
             guide.finish();
-            assertThat(queued(page, "queued")).hasCount(1);
+            waits(page, "queued", 1);
             find(page);
-            assertThat(queued(page, "clash")).hasCount(1);
+            waits(page, "clash", 1);
             assertThat(tests()).isEqualTo(before);
 
             page.getByText("Two versions: choose").first().click();
@@ -223,10 +233,10 @@ final class NoSignalTests {
             Guide guide = new Guide(page);
             guide.upToTheEnd();
             guide.finish();
-            assertThat(queued(page, "queued")).hasCount(1);
+            waits(page, "queued", 1);
             page.context().clearCookies();
             find(page);
-            assertThat(queued(page, "signin")).hasCount(1);
+            waits(page, "signin", 1);
 
             page.locator("#queue a", new Page.LocatorOptions().setHasText("Sign in to send"))
                     .click();
@@ -235,7 +245,7 @@ final class NoSignalTests {
             page.locator("[name=password]").fill(People.PASSWORD);
             page.locator("main button[type=submit]").click();
 
-            assertThat(queued(page, "sent")).hasCount(1);
+            waits(page, "sent", 1);
             assertThat(tests()).isEqualTo(before + 1);
             visit.takeFaults();
         } finally {
@@ -255,14 +265,14 @@ final class NoSignalTests {
             visit.open("/guided/1");
             guide.upToTheEnd();
             guide.finish();
-            assertThat(queued(page, "queued")).hasCount(2);
+            waits(page, "queued", 2);
             page.evaluate(
                     "() => localStorage.setItem('guided-test:x', JSON.stringify({key: 'x', person: 'bo',"
                             + " tag: 'C-1', page: '/guided/1', state: 'queued', content: 'notes=secret', saved: 1, begun: 1}))");
 
             find(page);
 
-            assertThat(queued(page, "sent")).hasCount(2);
+            waits(page, "sent", 2);
             page.reload();
             assertThat(page.locator("#others")).containsText("1 of somebody else");
             assertThat(page.locator("main")).not().containsText("secret");
