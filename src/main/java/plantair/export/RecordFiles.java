@@ -18,10 +18,9 @@ import plantair.register.ChangeKind;
 /** What belongs to tests and is not in their own file, what was done to machines, and what was decided. */
 final class RecordFiles {
 
-    private static final DataColumn OF_TEST = id("test_id", "test_id", "its test, in tests.csv");
+    static final DataColumn OF_TEST = id("test_id", "test_id", "its test, in tests.csv");
     private static final DataColumn PLACE = of(CellKind.PLACE, "position", "place in the test, from 1");
-    private static final DataColumn OF_MACHINE =
-            id("compressor_id", "compressor_id", "its compressor, in compressors.csv");
+    static final DataColumn OF_MACHINE = id("compressor_id", "compressor_id", "its compressor, in compressors.csv");
     private static final List<String> IN_TEST = List.of("test_id", "position");
     private static final String TESTS_OF = " in (select made.id from pump_up_test made where made.compressor_id = ?)";
 
@@ -56,6 +55,7 @@ final class RecordFiles {
                 reviews(),
                 PaperFiles.attachments().ofMachine(PAPERS_OF),
                 PaperFiles.withdrawals().ofMachine("attachment_id" + IDS_OF_PAPERS),
+                ReadingsFile.FILE,
                 changes());
     }
 
@@ -201,6 +201,8 @@ final class RecordFiles {
                         + " or kind = 'TEST' and object_id" + TESTS_OF
                         + " or kind = 'EVENT' and object_id in (select e.id from maintenance_event e"
                         + " where e.compressor_id = ?)"
+                        + " or kind = 'READINGS' and object_id in (select m.id from machine_readings m"
+                        + " where m.compressor_id = ?)"
                         + " or kind = 'BASELINE' and object_id in (select b.id from baseline_choice b"
                         + " where b.compressor_id = ?)"
                         + " or kind = 'REVIEW' and object_id in (select r.id from test_review r"

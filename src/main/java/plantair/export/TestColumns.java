@@ -11,6 +11,7 @@ final class TestColumns {
                     ReadingColumns.all(),
                     InstrumentColumns.all(),
                     CheckColumns.all(),
+                    GuideColumns.all(),
                     TestResultColumns.all(),
                     JudgementColumns.all(),
                     BudgetColumns.all(),

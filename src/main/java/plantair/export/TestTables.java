@@ -13,6 +13,8 @@ import plantair.equipment.Control;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.PumpUpMethods;
 import plantair.pumpup.StaticHold;
+import plantair.testrecord.GuideLog;
+import plantair.testrecord.Laps;
 
 /** The two tables that tests.csv shows as one row a run: what of that file was recorded, and not derived. */
 final class TestTables {
@@ -22,7 +24,7 @@ final class TestTables {
             "pump_up_test",
             "a test",
             RegisterFiles.BY_ID,
-            Stream.of(record(), conditions(), checks())
+            Stream.of(record(), conditions(), checks(), guide())
                     .flatMap(columns -> columns)
                     .toList(),
             null);
@@ -42,7 +44,8 @@ final class TestTables {
             reading("settled_pressure", "gauge pressure after waiting", Si.GAUGE)
                     .orEmpty(),
             reading("settled_air", "receiver air after waiting", Si.TEMPERATURE).orEmpty(),
-            reading("settled_wait", "how long was waited", Si.TIME).orEmpty());
+            reading("settled_wait", "how long was waited", Si.TIME).orEmpty(),
+            new DataColumn("laps", "laps", "marks passed on the way", CellKind.TEXT, true, Laps::parse, null));
 
     private TestTables() {}
 
@@ -80,6 +83,18 @@ final class TestTables {
                 reading("water", "liquid water left inside", Si.VOLUME).orEmpty(),
                 reading("speed", "shaft speed", null).orEmpty(),
                 reading("rated_speed", "rated shaft speed", null).orEmpty());
+    }
+
+    private static Stream<DataColumn> guide() {
+        return Stream.of(
+                reading("drained", "liquid drained", Si.VOLUME).orEmpty(),
+                code("after_stop", "heard after the stop", GuideLog.AfterStop.class)
+                        .orEmpty(),
+                text("steps", "ticked and timed").orEmpty(),
+                of(CellKind.MOMENT, "device_recorded_at", "finished by the device")
+                        .orEmpty(),
+                of(CellKind.WHOLE, "device_offset_ms", "server less device clock")
+                        .orEmpty());
     }
 
     private static Stream<DataColumn> checks() {

@@ -15,6 +15,7 @@
             "attachment",
             "testrecord",
             "paper",
+            "guided",
             "web"
         })
 package plantair.export;

@@ -29,13 +29,20 @@ public record HoldLeak(double perSecond, FlowRate atHold, FlowRate inRuns, boole
         AbsolutePressure station = readings.station().pressure();
         double from = hold.start().above(station).pascals();
         double to = hold.end().above(station).pascals();
-        double k = StrictMath.log(from / to) / hold.waited().seconds();
+        double k = perSecond(hold, station);
         boolean added = k > 0 && hold.place() == StaticHold.Place.TEST_VOLUME;
         return Optional.of(new HoldLeak(
                 k,
                 leak(readings, k, (from + to) / 2),
                 leak(readings, k, midOfBand.above(station).pascals()),
                 added));
+    }
+
+    /** k of M10: above zero when the pressure fell. */
+    static double perSecond(StaticHold hold, AbsolutePressure station) {
+        double from = hold.start().above(station).pascals();
+        double to = hold.end().above(station).pascals();
+        return StrictMath.log(from / to) / hold.waited().seconds();
     }
 
     private static FlowRate leak(PumpUpReadings readings, double k, double pascals) {

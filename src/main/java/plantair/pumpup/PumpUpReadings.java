@@ -93,6 +93,15 @@ public record PumpUpReadings(
         return netM3(parts) > 0;
     }
 
+    /**
+     * The net gas volume of some parts (M2).
+     *
+     * @throws IllegalArgumentException when they hold no air
+     */
+    public static VesselVolume netVolume(List<VolumePart> parts) {
+        return new VesselVolume(netM3(parts));
+    }
+
     /** The same with the errors of the gauge's certificate taken off every pressure of the runs and the hold. */
     public PumpUpReadings corrected() {
         GaugeAccuracy gauge = circumstances.instruments().gauge();

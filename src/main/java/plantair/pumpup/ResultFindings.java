@@ -19,7 +19,7 @@ final class ResultFindings {
     private static final double LOW_START_PART = 0.5;
     private static final double ABOVE_RATING_LIMIT = 1.05;
     private static final double TOO_GOOD_LIMIT = 1.1;
-    private static final double HOLD_LIMIT = 0.01;
+    static final double HOLD_LIMIT = 0.01;
     private static final double HAND_DIFFERS_LIMIT = 0.01;
 
     private final PumpUpReadings readings;

@@ -27,6 +27,8 @@ public enum ChangeKind {
             new Part("pump_up_instrument", "test_id", "position")),
     /** The decision that a calibration restates tests. */
     RESTATEMENT("gauge_restatement", new Part("gauge_restatement_test", "restatement_id", "test_id")),
+    /** The quarterly readings of a machine. */
+    READINGS("machine_readings"),
     /** Something that was done to a machine. */
     EVENT("maintenance_event"),
     /** The decision that a test is a baseline. */

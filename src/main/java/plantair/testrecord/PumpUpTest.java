@@ -70,6 +70,9 @@ public class PumpUpTest {
     @Embedded
     private @Nullable LearnedCopy learned;
 
+    @Embedded
+    private @Nullable GuideLog guide;
+
     private @Nullable String overrideReason;
     private String notes;
     private String confirmed;
@@ -100,6 +103,7 @@ public class PumpUpTest {
         checks = draft.checks();
         instruments.addAll(draft.instruments());
         overrideReason = draft.overrideReason();
+        guide = draft.guide();
         notes = draft.notes();
         confirmed = draft.confirmed();
         methodVersion = draft.methodVersion();
@@ -173,6 +177,11 @@ public class PumpUpTest {
     /** Why an instrument past its date was used; null when none was. */
     public @Nullable String overrideReason() {
         return overrideReason;
+    }
+
+    /** What a guided test keeps beside its readings; null for any other. */
+    public @Nullable GuideLog guide() {
+        return guide;
     }
 
     public String notes() {

@@ -11,7 +11,9 @@ import org.springframework.transaction.annotation.Transactional;
 import plantair.equipment.CompressorFollower;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.LearnedFactor;
+import plantair.pumpup.PumpUpMethods;
 import plantair.pumpup.PumpUpReadings;
+import plantair.pumpup.PumpUpResult;
 import plantair.register.ChangeKind;
 import plantair.register.ChangeRecord;
 import plantair.register.Changes;
@@ -82,6 +84,14 @@ public class RecordTest {
                 "superseded by test " + test.id(),
                 reason.text()));
         return test;
+    }
+
+    /** The result that a draft would have if it were recorded now. */
+    @Transactional(readOnly = true)
+    public PumpUpResult preview(TestDraft draft) {
+        LearnedCopy learned = learned(draft).map(LearnedCopy::of).orElse(null);
+        var test = new PumpUpTest(draft, learned, clock.instant(), draft.tester(), null);
+        return PumpUpMethods.version(draft.methodVersion()).evaluate(TestReadings.of(test));
     }
 
     private static StaleRecord.Later later(PumpUpTest test) {

@@ -15,6 +15,7 @@ import plantair.quantity.Entered;
  * @param settledPressure gauge pressure after waiting
  * @param settledAir receiver air after waiting
  * @param settledWait how long was waited
+ * @param laps marks passed on the way; null when none was timed
  */
 @Embeddable
 public record RunEntry(
@@ -25,4 +26,19 @@ public record RunEntry(
         @Nullable Entered stopAir,
         @Nullable Entered settledPressure,
         @Nullable Entered settledAir,
-        @Nullable Entered settledWait) {}
+        @Nullable Entered settledWait,
+        @Nullable Laps laps) {
+
+    /** A run without marks. */
+    public RunEntry(
+            Entered startPressure,
+            Entered stopPressure,
+            Entered elapsed,
+            @Nullable Entered startAir,
+            @Nullable Entered stopAir,
+            @Nullable Entered settledPressure,
+            @Nullable Entered settledAir,
+            @Nullable Entered settledWait) {
+        this(startPressure, stopPressure, elapsed, startAir, stopAir, settledPressure, settledAir, settledWait, null);
+    }
+}

@@ -25,6 +25,7 @@ import plantair.equipment.RatingEntry;
  * @param checks what was checked around the runs
  * @param instruments the instruments named
  * @param overrideReason why an instrument past its date was used; null when none was
+ * @param guide what a guided test keeps beside; null for any other
  */
 public record TestDraft(
         UUID submission,
@@ -41,7 +42,44 @@ public record TestDraft(
         String methodVersion,
         TestChecks checks,
         List<InstrumentCopy> instruments,
-        @Nullable String overrideReason) {
+        @Nullable String overrideReason,
+        @Nullable GuideLog guide) {
+
+    /** A draft of a test that was not guided. */
+    public TestDraft(
+            UUID submission,
+            Compressor compressor,
+            Instant performedAt,
+            String zone,
+            String tester,
+            TestConditions conditions,
+            List<VolumeCopy> volumes,
+            List<RatingEntry> ratings,
+            List<RunEntry> runs,
+            String notes,
+            String confirmed,
+            String methodVersion,
+            TestChecks checks,
+            List<InstrumentCopy> instruments,
+            @Nullable String overrideReason) {
+        this(
+                submission,
+                compressor,
+                performedAt,
+                zone,
+                tester,
+                conditions,
+                volumes,
+                ratings,
+                runs,
+                notes,
+                confirmed,
+                methodVersion,
+                checks,
+                instruments,
+                overrideReason,
+                null);
+    }
 
     /** A draft without checks and named instruments. */
     public TestDraft(
@@ -84,6 +122,15 @@ public record TestDraft(
 
     /** The same with the codes of what the tester confirmed. */
     public TestDraft withConfirmed(String codes) {
+        return with(codes, guide);
+    }
+
+    /** The same with what a guided test keeps beside. */
+    public TestDraft with(GuideLog log) {
+        return with(confirmed, log);
+    }
+
+    private TestDraft with(String codes, @Nullable GuideLog log) {
         return new TestDraft(
                 submission,
                 compressor,
@@ -99,6 +146,7 @@ public record TestDraft(
                 methodVersion,
                 checks,
                 instruments,
-                overrideReason);
+                overrideReason,
+                log);
     }
 }

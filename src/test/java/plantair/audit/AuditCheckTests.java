@@ -42,6 +42,7 @@ abstract class AuditCheckTests {
             "attachment_piece",
             "pump_up_result",
             "machine_state",
+            "test_draft",
             "account_event",
             "calendar_feed",
             "spring_session",
@@ -64,6 +65,7 @@ abstract class AuditCheckTests {
             Map.entry("pump_up_instrument", new Sealed(ChangeKind.TEST, "test_id")),
             Map.entry("gauge_restatement", new Sealed(ChangeKind.RESTATEMENT, "id")),
             Map.entry("gauge_restatement_test", new Sealed(ChangeKind.RESTATEMENT, "restatement_id")),
+            Map.entry("machine_readings", new Sealed(ChangeKind.READINGS, "id")),
             Map.entry("maintenance_event", new Sealed(ChangeKind.EVENT, "id")),
             Map.entry("baseline_choice", new Sealed(ChangeKind.BASELINE, "id")),
             Map.entry("plant_limits", new Sealed(ChangeKind.LIMITS, "site_id")),
@@ -84,6 +86,10 @@ abstract class AuditCheckTests {
             ChangeKind.BASELINE,
             "insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by) values"
                     + " ('00000000-0000-0000-0000-000000000009', 1, 1, 'repaired', '2026-06-01 00:00:00+00', 'Ann')",
+            ChangeKind.READINGS,
+            "insert into machine_readings (submission, compressor_id, read_at, zone, reader, hours, noise, recorded_at,"
+                    + " recorded_by) values ('00000000-0000-0000-0000-000000000008', 1, '2026-06-01 00:00:00+00', 'UTC',"
+                    + " 'Ann', '12034 h', '', '2026-06-01 00:00:00+00', 'Ann')",
             ChangeKind.LIMITS,
             "insert into plant_limits (site_id, watch_below, plan_below, act_below, version) values (1, 95, 90, 85, 0)");
 
@@ -97,6 +103,8 @@ abstract class AuditCheckTests {
             "instrument.accuracy",
             "instrument.grade_percent",
             "instrument.kind",
+            "machine_readings.reason",
+            "machine_readings.supersedes_id",
             "pipe_piece.bore",
             "pipe_piece.length",
             "pump_up_instrument.test_id",

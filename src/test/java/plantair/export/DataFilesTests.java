@@ -24,6 +24,7 @@ abstract class DataFilesTests {
             "chain_end",
             "attachment_content", // as files beside
             "attachment_piece",
+            "test_draft",
             "account",
             "account_event",
             "calendar_feed",

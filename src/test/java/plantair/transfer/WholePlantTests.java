@@ -119,7 +119,7 @@ abstract class WholePlantTests {
                 .isEqualTo(found.tests())
                 .isEqualTo(count("pump_up_test"))
                 .isGreaterThan(100);
-        assertThat(before.keySet()).hasSize(30);
+        assertThat(before.keySet()).hasSize(31);
         String photos = before.keySet().stream()
                 .filter(name -> name.startsWith("files/"))
                 .map(name -> name.substring(name.length() - 4))
@@ -259,6 +259,10 @@ abstract class WholePlantTests {
                         .post(site)
                         .status())
                 .isEqualTo(302);
+        jdbc.update("insert into machine_readings (submission, compressor_id, test_id, read_at, zone, reader, hours,"
+                + " oil_level, noise, recorded_at, recorded_by) select submission, compressor_id, id, performed_at, zone,"
+                + " tester, '12034 h', 'LOW', '=knock', recorded_at, 'Ann' from pump_up_test"
+                + " where id = (select max(id) from pump_up_test)");
         jdbc.update("delete from plant_limits");
         jdbc.update("insert into plant_limits (site_id, watch_below, plan_below, act_below, version)"
                 + " select min(id), 96, 91, 81, 3 from site");

@@ -99,6 +99,7 @@ record ChangeView(
             case INSTRUMENT -> "/instruments/" + id;
             case TEST -> "/tests/" + id;
             case EVENT -> "/events/" + id;
+            case READINGS -> "/guided/readings/" + id;
             case LIMITS -> "/sites/" + id + "/limits";
             case VALVE -> "/valves/" + id;
             case CERTIFICATE -> "/certificates/" + id;

@@ -1,6 +1,7 @@
 package plantair.testrecord.web;
 
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plantair.quantity.DurationUnit;
 import plantair.testrecord.RunEntry;
 import plantair.web.EnteredField;
@@ -17,6 +18,7 @@ public final class RunForm {
     private EnteredField settledPressure = new EnteredField();
     private EnteredField settledAir = new EnteredField();
     private EnteredField settledWait = new EnteredField();
+    private String laps = "";
 
     static RunForm blank(UnitSet units) {
         var form = new RunForm();
@@ -41,21 +43,28 @@ public final class RunForm {
         form.settledPressure = EnteredField.of(run.settledPressure(), units.pressure());
         form.settledAir = EnteredField.of(run.settledAir(), units.temperature());
         form.settledWait = EnteredField.of(run.settledWait(), DurationUnit.MINUTE);
+        form.laps = run.laps() == null ? "" : run.laps().toString();
         return form;
+    }
+
+    /** True when it has both pressures and a time. */
+    boolean isTimed() {
+        return !startPressure.isBlank() && !stopPressure.isBlank() && !elapsed.isBlank();
     }
 
     /** True when nothing was typed into it. */
     boolean isBlank() {
         return Stream.of(
-                        startPressure,
-                        stopPressure,
-                        elapsed,
-                        startAir,
-                        stopAir,
-                        settledPressure,
-                        settledAir,
-                        settledWait)
-                .allMatch(EnteredField::isBlank);
+                                startPressure,
+                                stopPressure,
+                                elapsed,
+                                startAir,
+                                stopAir,
+                                settledPressure,
+                                settledAir,
+                                settledWait)
+                        .allMatch(EnteredField::isBlank)
+                && laps.isBlank();
     }
 
     public EnteredField getStartPressure() {
@@ -88,5 +97,14 @@ public final class RunForm {
 
     public EnteredField getSettledWait() {
         return settledWait;
+    }
+
+    /** Marks passed on the way, such as {@code 150 psi @ 12.4 s; 160 psi @ 31.0 s}. */
+    public String getLaps() {
+        return laps;
+    }
+
+    public void setLaps(@Nullable String laps) {
+        this.laps = laps == null ? "" : laps;
     }
 }

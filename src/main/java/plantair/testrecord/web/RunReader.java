@@ -12,6 +12,7 @@ import plantair.quantity.PressureUnit;
 import plantair.quantity.Temperature;
 import plantair.quantity.TemperatureUnit;
 import plantair.quantity.Unit;
+import plantair.testrecord.Laps;
 import plantair.testrecord.RunEntry;
 import plantair.web.EnteredField;
 import plantair.web.FieldChecks;
@@ -39,9 +40,12 @@ final class RunReader {
         Optional<Entered> settledWait = elapsed(path + ".settledWait", run.getSettledWait(), false);
         above(path + ".stopPressure", stop, start, "test.stopNotAboveStart");
         above(path + ".settledPressure", settledPressure, start, "test.settledNotAboveStart");
+        Optional<Laps> laps = new LapsReader(errors).read(path + ".laps", run.getLaps());
         if (start.isEmpty() || stop.isEmpty() || elapsed.isEmpty()) {
             return Optional.empty();
         }
+        laps.filter(marks -> !LapsReader.rise(start.get(), marks, stop.get(), elapsed.get()))
+                .ifPresent(marks -> errors.rejectValue(path + ".laps", "test.lapsDoNotRise"));
         return Optional.of(new RunEntry(
                 start.get(),
                 stop.get(),
@@ -50,7 +54,8 @@ final class RunReader {
                 stopAir.orElse(null),
                 settledPressure.orElse(null),
                 settledAir.orElse(null),
-                settledWait.orElse(null)));
+                settledWait.orElse(null),
+                laps.orElse(null)));
     }
 
     static boolean isPossible(Entered entered, PossibleRange range, ToDoubleFunction<Entered> si) {

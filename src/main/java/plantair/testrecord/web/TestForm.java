@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.modulith.NamedInterface;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.VolumePart;
 import plantair.quantity.FixedUnit;
@@ -17,8 +18,9 @@ import plantair.testrecord.VolumeCopy;
 import plantair.web.EnteredField;
 import plantair.web.UnitSet;
 
-/** Form bean of a pump-up test; everything is text, so that what was typed always stays. */
-public final class TestForm {
+/** Form bean of a pump-up test; everything is text, so that what was typed always stays. A guided test adds to it. */
+@NamedInterface("form")
+public class TestForm {
 
     /** Runs that a new form shows; fewer are a weak test. */
     private static final int USUAL_RUNS = 3;
@@ -53,17 +55,22 @@ public final class TestForm {
     /** A form for a test made just now, with the receivers of the machine's last test. */
     static TestForm blank(UnitSet units, ZoneId zone, Clock clock, String person, List<VolumeCopy> lastVolumes) {
         var form = new TestForm();
-        var now = clock.instant().atZone(zone).truncatedTo(ChronoUnit.MINUTES);
-        form.date = now.toLocalDate().toString();
-        form.time = now.toLocalTime().toString();
-        form.tester = person;
-        form.airTemperature = AirTemperature.MEASURED.name();
-        form.conditions(units);
-        form.choose(lastVolumes);
-        for (int i = 0; i < USUAL_RUNS; i++) {
-            form.addRun(units);
-        }
+        form.begin(units, zone, clock, person, lastVolumes);
         return form;
+    }
+
+    /** Fills a form for a test made just now, with the receivers of the machine's last test. */
+    public final void begin(UnitSet units, ZoneId zone, Clock clock, String person, List<VolumeCopy> lastVolumes) {
+        var now = clock.instant().atZone(zone).truncatedTo(ChronoUnit.MINUTES);
+        date = now.toLocalDate().toString();
+        time = now.toLocalTime().toString();
+        tester = person;
+        airTemperature = AirTemperature.MEASURED.name();
+        conditions(units);
+        choose(lastVolumes);
+        for (int i = 0; i < USUAL_RUNS; i++) {
+            addRun(units);
+        }
     }
 
     /** A form that holds a recorded test, to be corrected. */
@@ -100,7 +107,7 @@ public final class TestForm {
     }
 
     /** Names the instruments of an earlier test again. */
-    void name(List<InstrumentCopy> copies) {
+    public final void name(List<InstrumentCopy> copies) {
         for (InstrumentCopy copy : copies) {
             String id = String.valueOf(copy.instrumentId());
             switch (copy.kind()) {
@@ -121,10 +128,26 @@ public final class TestForm {
     }
 
     /** Adds one more run to fill in, as long as there is room. */
-    void addRun(UnitSet units) {
+    public final void addRun(UnitSet units) {
         if (runs.size() < MOST_RUNS) {
             runs.add(RunForm.blank(units));
         }
+    }
+
+    /**
+     * For a preview: leaves out the runs that are not finished, and takes the air as not measured while a run has not
+     * settled yet.
+     *
+     * @return whether it does the latter
+     */
+    boolean leaveOutUnfinished() {
+        runs.removeIf(run -> !run.isTimed());
+        boolean unsettled = airTemperature.equals(AirTemperature.SETTLED.name())
+                && runs.stream().anyMatch(run -> run.getSettledPressure().isBlank());
+        if (unsettled) {
+            airTemperature = AirTemperature.NOT_MEASURED.name();
+        }
+        return unsettled;
     }
 
     private static String text(@Nullable String typed) {

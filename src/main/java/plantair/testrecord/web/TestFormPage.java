@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.springframework.modulith.NamedInterface;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import plantair.equipment.Compressor;
@@ -24,7 +25,8 @@ import plantair.web.Warnings;
 
 /** What the page of a test form needs beside the form: choices, the machine, and what looks unlikely. */
 @Component
-class TestFormPage {
+@NamedInterface("form")
+public class TestFormPage {
 
     private final Choices choices;
     private final VolumeChoices volumes;
@@ -39,7 +41,7 @@ class TestFormPage {
     }
 
     /** Puts the choice lists into the model. */
-    void fill(Model model, Compressor compressor) {
+    public void fill(Model model, Compressor compressor) {
         long siteId = compressor.site().id();
         model.addAttribute("compressorId", compressor.id());
         model.addAttribute("tag", compressor.tag());
@@ -69,7 +71,7 @@ class TestFormPage {
     }
 
     /** What looks unlikely in a draft, beside the fields of its form. */
-    Warnings warnings(TestForm form, TestDraft draft, Optional<Long> superseded, UnitSet units) {
+    public Warnings warnings(TestForm form, TestDraft draft, Optional<Long> superseded, UnitSet units) {
         var warnings = new Warnings();
         List<Integer> rows = filledRows(form);
         for (UnlikelyReading reading : unlikely.in(draft, superseded)) {

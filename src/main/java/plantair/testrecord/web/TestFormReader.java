@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.ToDoubleFunction;
+import org.springframework.modulith.NamedInterface;
 import org.springframework.stereotype.Component;
 import org.springframework.validation.Errors;
 import plantair.equipment.Compressor;
@@ -35,7 +36,8 @@ import plantair.web.FieldChecks;
 
 /** Reads a test form: either every reading is understood and possible, or each that is not has a message beside it. */
 @Component
-class TestFormReader {
+@NamedInterface("form")
+public class TestFormReader {
 
     private static final int CLOCK_SLACK_S = 300;
 
@@ -50,7 +52,7 @@ class TestFormReader {
     }
 
     /** The draft; empty when something was rejected. */
-    Optional<TestDraft> read(TestForm form, Compressor compressor, Errors errors) {
+    public Optional<TestDraft> read(TestForm form, Compressor compressor, Errors errors) {
         var checks = new FieldChecks(errors);
         SiteFacts site = compressor.site().facts();
         Optional<Instant> performedAt = performedAt(form, site, checks, errors);

@@ -16,6 +16,7 @@ record TestView(
         @Nullable Fit fit,
         List<ReadingsView> readings,
         List<Run> runs,
+        List<LapsView> laps,
         List<Pair> standardFlows,
         List<Component> uncertainty,
         List<FindingView> findings,

@@ -79,6 +79,7 @@ class TestViews {
                 line.flatMap(history::judge).map(words::fit).orElse(null),
                 ReadingsView.of(test, words),
                 words.runs(test.runs(), result),
+                LapsView.of(test, words),
                 words.standardFlows(result),
                 words.uncertainty(result),
                 words.findings(result, text),

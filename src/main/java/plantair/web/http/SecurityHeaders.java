@@ -16,8 +16,9 @@ import org.springframework.web.filter.OncePerRequestFilter;
 @Order(Ordered.HIGHEST_PRECEDENCE)
 final class SecurityHeaders extends OncePerRequestFilter {
 
-    static final String POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; "
-            + "form-action 'self'; frame-ancestors 'none'";
+    static final String POLICY =
+            "default-src 'self'; worker-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; "
+                    + "form-action 'self'; frame-ancestors 'none'";
 
     /** A year. */
     private static final String ONLY_TLS = "max-age=31536000";

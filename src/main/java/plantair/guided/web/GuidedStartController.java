@@ -1,0 +1,103 @@
+package plantair.guided.web;
+
+import java.time.Clock;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.springframework.stereotype.Controller;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
+import plantair.equipment.Compressor;
+import plantair.equipment.Compressors;
+import plantair.guided.DraftDesk;
+import plantair.guided.StoredDraft;
+import plantair.web.Person;
+
+/** Where guided tests begin, and where those that wait are seen. */
+@Controller
+class GuidedStartController {
+
+    private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
+    private final Compressors compressors;
+    private final DraftDesk desk;
+    private final Clock clock;
+
+    GuidedStartController(Compressors compressors, DraftDesk desk, Clock clock) {
+        this.compressors = compressors;
+        this.desk = desk;
+        this.clock = clock;
+    }
+
+    /** A machine to choose. */
+    record Machine(long id, String tag, String site) {}
+
+    /** A form that waits on the server. */
+    record Waiting(String key, long machineId, String tag, String savedAt, String device, boolean clashes) {}
+
+    /** The list; the tag on a machine's label leads on to it when one machine alone has it. */
+    @GetMapping("/guided")
+    @Transactional(readOnly = true)
+    public String start(@RequestParam(defaultValue = "") String tag, Person person, Model model) {
+        List<Compressor> all = compressors.findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc();
+        List<Compressor> named = all.stream()
+                .filter(machine -> machine.tag().equalsIgnoreCase(tag.strip()))
+                .toList();
+        if (named.size() == 1) {
+            return "redirect:/guided/" + named.get(0).id();
+        }
+        model.addAttribute("unknownTag", tag.isBlank() || !named.isEmpty() ? "" : tag.strip());
+        model.addAttribute("sharedTag", named.isEmpty() ? "" : tag.strip());
+        model.addAttribute("username", person.username());
+        model.addAttribute(
+                "machines",
+                (named.isEmpty() ? all : named)
+                        .stream()
+                                .map(machine -> new Machine(
+                                        machine.id(),
+                                        machine.tag(),
+                                        machine.site().name()))
+                                .toList());
+        model.addAttribute("waiting", waiting(person));
+        return "guided/start";
+    }
+
+    private List<Waiting> waiting(Person person) {
+        List<StoredDraft> mine = desk.ofPerson(person.username());
+        return mine.stream()
+                .map(StoredDraft::draftKey)
+                .distinct()
+                .map(key -> desk.versions(key, person.username()))
+                .map(this::waiting)
+                .toList();
+    }
+
+    private Waiting waiting(List<StoredDraft> versions) {
+        StoredDraft main = versions.get(0);
+        Optional<Compressor> machine = compressors.findWithSiteById(main.compressorId());
+        boolean clashes = versions.stream().anyMatch(draft -> draft.state() == StoredDraft.State.BESIDE);
+        return new Waiting(
+                main.draftKey().toString(),
+                main.compressorId(),
+                machine.map(Compressor::tag).orElse("?"),
+                machine.map(known -> main.savedAt()
+                                .atZone(known.site().facts().zoneId())
+                                .format(LOCAL))
+                        .orElse(""),
+                main.device(),
+                clashes);
+    }
+
+    /** For scripts: a fresh token, who is signed in, and the clock of the server. */
+    @GetMapping("/guided/token")
+    @ResponseBody
+    public Map<String, Object> token(CsrfToken token, Person person) {
+        return Map.of("token", token.getToken(), "username", person.username(), "now", clock.millis());
+    }
+}

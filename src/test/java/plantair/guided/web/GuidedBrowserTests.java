@@ -1,0 +1,343 @@
+package plantair.guided.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static plantair.testing.PlantForms.COMPRESSOR;
+import static plantair.testing.PlantForms.PIPE;
+import static plantair.testing.PlantForms.RECEIVER;
+import static plantair.testing.PlantForms.SITE;
+
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import plantair.testing.Browser;
+import plantair.testing.Database;
+import plantair.testing.NeedsBrowser;
+import plantair.testing.OnH2;
+import plantair.testing.SentForm;
+import plantair.testing.Visit;
+
+/** The guided test in a real browser: its steps, its stop watch, its looks. */
+@OnH2
+@NeedsBrowser
+final class GuidedBrowserTests {
+
+    /** What the clock of a run may be off, in seconds. */
+    private static final double TRUE_TIME = 0.1;
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private Database database;
+
+    @Autowired
+    private MockMvcTester site;
+
+    @BeforeAll
+    static void bePatient() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(40_000);
+    }
+
+    @BeforeEach
+    void aPlant() {
+        database.wipe();
+        for (SentForm form : List.of(SITE, COMPRESSOR, RECEIVER, PIPE)) {
+            assertThat(form.post(site).status()).isEqualTo(302);
+        }
+    }
+
+    private String baseUrl() {
+        return "http://127.0.0.1:" + port;
+    }
+
+    @Test
+    void leadsThroughEveryStepWithoutABarrier(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            Guide guide = new Guide(page);
+            List<Runnable> steps = List.of(
+                    guide::prepare,
+                    guide::drain,
+                    guide::hold,
+                    guide::air,
+                    guide::runs,
+                    guide::settle,
+                    guide::machine,
+                    guide::result,
+                    guide::back);
+
+            for (int i = 0; i < steps.size(); i++) {
+                guide.isAt(Guide.STEPS.get(i));
+                if (Guide.STEPS.get(i).equals("result")) {
+                    assertThat(page.locator("#result-answer .flow")).containsText("cfm");
+                }
+                visit.checkAccessibility();
+                visit.screenshot("guided-" + (i + 1) + "-" + Guide.STEPS.get(i));
+                steps.get(i).run();
+            }
+            visit.screenshot("guided-end");
+            guide.finish();
+
+            assertThat(page).hasURL(Pattern.compile(".*/tests/1$"));
+            assertThat(page.locator("#guide-log")).containsText("ticked: VESSEL_SOUND");
+            assertThat(page.locator("#guide-log")).containsText("step drain");
+            visit.checkAccessibility();
+        }
+    }
+
+    @Test
+    void isReadableInTheDark(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            visit.page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+            Page page = visit.open("/guided/1");
+            Guide guide = new Guide(page);
+
+            visit.checkAccessibility();
+            visit.screenshot("guided-dark-prepare");
+            guide.prepare();
+            guide.drain();
+            guide.hold();
+            guide.air();
+            visit.checkAccessibility();
+            visit.screenshot("guided-dark-runs");
+            visit.open("/guided");
+            visit.checkAccessibility();
+            visit.screenshot("guided-dark-start");
+        }
+    }
+
+    @Test
+    void hasNothingSmallerThanAGlovedFinger(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+
+            for (String step : Guide.STEPS) {
+                page.evaluate(
+                        "name => document.querySelectorAll('.step').forEach(step =>"
+                                + " step.classList.toggle('here', step.dataset.step === name))",
+                        step);
+                for (Locator control : page.locator(".step.here button:visible, .step.here select:visible,"
+                                + " .step.here input[type=text]:visible, .step.here label:has(> input):visible")
+                        .all()) {
+                    BoundingBox box = control.boundingBox();
+                    assertThat(box.height).as(step + " " + control).isGreaterThanOrEqualTo(55.9);
+                }
+            }
+        }
+    }
+
+    @Test
+    void keepsTrueTimeOverAReloadAFrozenPageAndASlowProcessor(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            toTheRuns(page);
+            CDPSession wire = page.context().newCDPSession(page);
+            wire.send("Emulation.setCPUThrottlingRate", rate(6));
+
+            double from = press(page, 0, "start");
+            page.waitForTimeout(1500);
+            page.reload();
+            freeze(wire, "frozen");
+            page.waitForTimeout(2500);
+            freeze(wire, "active");
+            page.waitForTimeout(500);
+            double to = press(page, 0, "stop");
+
+            assertThat(elapsed(page, 0)).isCloseTo(to - from, within(TRUE_TIME));
+            assertThat(page.locator("[data-run='0'] .timer-say"))
+                    .not()
+                    .containsText("clock of this device was changed");
+        }
+    }
+
+    @Test
+    void keepsTrueTimeInTwentyShortRuns(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            toTheRuns(page);
+            CDPSession wire = page.context().newCDPSession(page);
+            wire.send("Emulation.setCPUThrottlingRate", rate(4));
+
+            double worst = 0;
+            for (int i = 0; i < 20; i++) {
+                double from = press(page, 0, "start");
+                page.waitForTimeout(100 + 37 * i);
+                double to = press(page, 0, "stop");
+                worst = Math.max(worst, Math.abs(elapsed(page, 0) - (to - from)));
+                page.locator("[data-run='0'] .timer [data-do=again]").click();
+            }
+
+            assertThat(worst).isLessThan(TRUE_TIME);
+        }
+    }
+
+    @Test
+    void offersTheMarksOnTheWay(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            toTheRuns(page);
+
+            press(page, 0, "start");
+            assertThat(page.locator("[data-run='0'] .timer [data-do=lap]")).hasText("Mark 150 psi");
+            page.waitForTimeout(300);
+            press(page, 0, "lap");
+            page.waitForTimeout(300);
+            press(page, 0, "lap");
+            page.waitForTimeout(300);
+            press(page, 0, "stop");
+
+            assertThat(page.locator("[id='runs0.laps']"))
+                    .hasValue(Pattern.compile("150 psi @ 0\\.\\d\\d s; 160 psi @ 0\\.\\d\\d s"));
+        }
+    }
+
+    @Test
+    void warnsWhenTheClockOfTheDeviceWasSetDuringARun(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            toTheRuns(page);
+
+            press(page, 0, "start");
+            page.evaluate("() => { const now = Date.now; Date.now = () => now.call(Date) + 90000; }");
+            page.waitForTimeout(300);
+            press(page, 0, "stop");
+
+            assertThat(page.locator("[data-run='0'] .timer-say")).containsText("clock of this device was changed");
+            assertThat(page.locator("[id='runs0.elapsed.number']")).hasValue("");
+            page.locator("[id='runs0.elapsed.number']").fill("1:00.2");
+            assertThat(page.locator("[id='runs0.elapsed.number']")).hasValue("1:00.2");
+        }
+    }
+
+    @Test
+    void holdsBackBeforeAVesselOrAMachineThatMustNotBeTested(Browser browser) {
+        SentForm hazardous = RECEIVER.with("tag", "R-2").with("reliefSet", "250", "[psi]");
+        hazardous.with("confirmed", hazardous.post(site).token()).post(site);
+        COMPRESSOR.with("tag", "V-1").with("control", "VARIABLE_SPEED").post(site);
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            Guide guide = new Guide(page);
+            guide.next();
+            assertThat(guide.step().locator(".step-say")).containsText("Read the tag");
+            guide.fill("tagRead", "C-7");
+            guide.next();
+            assertThat(guide.step().locator(".step-say")).containsText("The tag says C-7, this page is for C-1");
+            guide.fill("tagRead", "C-1");
+            page.getByLabel("R-2, 120 US gal").check();
+            guide.next();
+            assertThat(guide.step().locator(".step-say")).containsText("must not be pumped up");
+            guide.isAt("prepare");
+            visit.screenshot("guided-stop");
+
+            visit.open("/guided/2");
+            guide.fill("tagRead", "V-1");
+            guide.tickAll("prepared");
+            guide.next();
+            assertThat(guide.step().locator(".step-say")).containsText("would show the control, not wear");
+            page.locator("[id='checks.speedHeld']").selectOption("YES");
+            guide.next();
+            guide.isAt("drain");
+        }
+    }
+
+    @Test
+    void canBeWalkedThroughByKeyboardAlone(Browser browser) {
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            Guide guide = new Guide(page);
+            tabTo(page, "#tagRead");
+            page.keyboard().type("C-1");
+            for (String tick : List.of("VESSEL_SOUND", "PROTECTED", "PLANT_TOLD")) {
+                tabTo(page, "[value=" + tick + "]");
+                page.keyboard().press("Space");
+            }
+            enterNext(page, guide, "drain");
+            enterNext(page, guide, "hold");
+            for (String tick : List.of("VALVE_SHUT", "NEIGHBOURS_SHUT", "DRAINS_SHUT")) {
+                tabTo(page, "[value=" + tick + "]");
+                page.keyboard().press("Space");
+            }
+            enterNext(page, guide, "air");
+            enterNext(page, guide, "runs");
+            tabTo(page, "[data-run='0'] .timer [data-do=start]");
+            page.keyboard().press("Enter");
+            page.waitForTimeout(1200);
+            page.keyboard().press("Enter"); // the focus went on to Stop
+            assertThat(page.locator("[id='runs0.elapsed.number']")).hasValue(Pattern.compile("1\\.\\d\\d"));
+            for (String step : List.of("settle", "machine", "result", "back")) {
+                enterNext(page, guide, step);
+            }
+            tabTo(page, "#finish");
+        }
+    }
+
+    private static void enterNext(Page page, Guide guide, String step) {
+        tabTo(page, ".step.here [data-move=next]");
+        page.keyboard().press("Enter");
+        guide.isAt(step);
+    }
+
+    private static void tabTo(Page page, String selector) {
+        for (int i = 0; i < 90; i++) {
+            if ((boolean) page.evaluate("wanted => document.activeElement.matches(wanted)", selector)) {
+                return;
+            }
+            page.keyboard().press("Tab");
+        }
+        throw new AssertionError(selector + " cannot be reached by Tab");
+    }
+
+    private static void toTheRuns(Page page) {
+        Guide guide = new Guide(page);
+        guide.prepare();
+        guide.drain();
+        guide.hold();
+        guide.air();
+        guide.fill("runs0.startPressure.number", "140");
+        guide.fill("runs0.stopPressure.number", "172");
+    }
+
+    /** Presses a button of a stop watch with the mouse, and tells when by the clock of this process, in seconds. */
+    private static double press(Page page, int run, String what) {
+        Locator button = page.locator("[data-run='" + run + "'] .timer [data-do=" + what + "]");
+        button.scrollIntoViewIfNeeded();
+        BoundingBox box = button.boundingBox();
+        page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+        long before = System.nanoTime();
+        page.mouse().down();
+        long after = System.nanoTime();
+        page.mouse().up();
+        return (before + after) / 2e9;
+    }
+
+    private static double elapsed(Page page, int run) {
+        return Double.parseDouble(
+                page.locator("[id='runs" + run + ".elapsed.number']").inputValue());
+    }
+
+    private static JsonObject rate(int times) {
+        var asked = new JsonObject();
+        asked.addProperty("rate", times);
+        return asked;
+    }
+
+    private static void freeze(CDPSession wire, String state) {
+        var asked = new JsonObject();
+        asked.addProperty("state", state);
+        wire.send("Page.setWebLifecycleState", asked);
+    }
+}
