@@ -205,7 +205,8 @@ abstract class GuidedWebTests {
 
         assertThat(stops.text())
                 .contains(
-                        "relief valve is set above the maximum allowable working pressure", "certificate has run out");
+                        "R-2: Relief valve of the register is set at 250 psi, above the MAWP of 200 psi",
+                        "ran out on 2026-05-20");
     }
 
     @Test
