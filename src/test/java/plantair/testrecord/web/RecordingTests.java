@@ -290,7 +290,8 @@ abstract class RecordingTests {
         MvcTestResult asked = save(form -> form);
 
         assertThat(asked).hasStatus(422);
-        assertThat(page(asked).getElementById("receivers-warning").text()).contains("certificate has run out");
+        assertThat(page(asked).getElementById("receivers-warning").text())
+                .contains("ran out on", "Have it inspected first");
     }
 
     @Test
