@@ -34,7 +34,8 @@ class WorkerController {
             "guided-runs",
             "guided-waits",
             "guided-steps",
-            "guided-preview", "guided-finish",
+            "guided-preview",
+            "guided-finish",
             "guided-start");
 
     private static final String PICO = "/webjars/picocss__pico/css/pico.min.css";
