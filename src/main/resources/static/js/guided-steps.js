@@ -9,11 +9,16 @@
   const nameOf = (step) => step.dataset.step;
 
   const chosen = (name) => [...form.querySelectorAll("[name='" + name + "']:checked")].map((box) => box.value);
-  const isStopped = () => [...form.querySelectorAll(".stop[data-receiver]")]
-    .some((stop) => chosen("receivers").includes(stop.dataset.receiver));
-  const isPastDate = () => [...form.querySelectorAll("[data-instrument]")]
-    .filter((note) => ["gauge", "timer", "thermometer", "barometerUsed"]
-      .some((name) => guided.field(name) && guided.field(name).value === note.dataset.instrument)).length > 0;
+  const notes = [...form.querySelectorAll(".stop[data-receiver], [data-instrument]")];
+  const isUsed = (note) => note.dataset.receiver ? chosen("receivers").includes(note.dataset.receiver)
+    : ["gauge", "timer", "thermometer", "barometerUsed"]
+      .some((name) => guided.field(name) && guided.field(name).value === note.dataset.instrument);
+  const isStopped = () => notes.some((note) => note.dataset.receiver && isUsed(note));
+  const isPastDate = () => notes.some((note) => note.dataset.instrument && isUsed(note));
+  /* What is not used in this test needs no note. */
+  const showNotes = () => notes.forEach((note) => {
+    note.hidden = !isUsed(note);
+  });
   const isMissingTicks = (name) => chosen(name).length < form.querySelectorAll("[name='" + name + "']").length;
 
   function tagProblem() {
@@ -56,6 +61,7 @@
   };
 
   function go(index, focus) {
+    showNotes();
     const barred = steps.slice(0, index).find((step) => problemOf(step) !== "");
     const step = barred || steps[index];
     steps.forEach((one) => one.classList.toggle("here", one === step));
@@ -97,6 +103,7 @@
   links.forEach((link) => link.addEventListener("click", () => go(at(link.dataset.go), true)));
 
   form.addEventListener("change", (event) => {
+    showNotes();
     const box = event.target;
     if (["prepared", "isolated", "putBack"].includes(box.name)) {
       guided.log((box.checked ? "ticked " : "unticked ") + box.value);

@@ -237,7 +237,9 @@ final class GuidedBrowserTests {
             guide.next();
             assertThat(guide.step().locator(".step-say")).containsText("The tag says C-7, this page is for C-1");
             guide.fill("tagRead", "C-1");
+            assertThat(page.locator(".stop[data-receiver]")).isHidden();
             page.getByLabel("R-2, 120 US gal").check();
+            assertThat(page.locator(".stop[data-receiver]")).containsText("above the MAWP");
             guide.next();
             assertThat(guide.step().locator(".step-say")).containsText("must not be pumped up");
             guide.isAt("prepare");
