@@ -262,6 +262,7 @@ final class NoSignalTests {
             Guide guide = new Guide(page);
             guide.upToTheEnd();
             guide.finish();
+            waits(page, "queued", 1);
             visit.open("/guided/1");
             guide.upToTheEnd();
             guide.finish();
