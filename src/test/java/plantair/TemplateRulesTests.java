@@ -103,7 +103,7 @@ class TemplateRulesTests {
         var page = parsed(template);
 
         for (Element scroll : page.select(".scroll")) {
-            assertThat(scroll.hasAttr("tabindex") && scroll.attr("role").equals("region"))
+            assertThat(scroll.hasAttr("tabindex") && scroll.attr("role").equals("group"))
                     .as(scroll.outerHtml())
                     .isTrue();
             assertThat(scroll.hasAttr("aria-label")

@@ -2,23 +2,39 @@ package plantair.register;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.junit.jupiter.api.Test;
-import org.springframework.core.io.FileSystemResource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
-import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
 import plantair.testing.PostgresServer;
 
 /** A plant recorded before there was a chain: lines that named the machine come to name the record that they tell of. */
 final class OldLinesTests {
 
     private static final String BEFORE = "7";
+
+    private static final String MACHINE = """
+            insert into compressor (site_id, tag, maker_model, serial_number, kind, stages, drive, control, note, in_service,
+                version)
+            select id, ?, '', '', 'PISTON', 1, 'BELT', 'START_STOP', '', true, 0 from site""";
+
+    private static final String TEST = """
+            insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation,
+                intake_temperature, air_temperature, notes, confirmed, method_version, recorded_at, recorded_by)
+            select cast('00000000-0000-0000-0000-00000000010' || id as uuid), id,
+                timestamp with time zone '2026-01-01 00:00:00+00', 'UTC', 'Ann', '1 m', '20 Cel', 'MEASURED', '', '', 'PU-1',
+                timestamp with time zone '2026-01-01 00:00:00+00', 'Ann' from compressor where tag = ?""";
+
+    private static final String WORK = """
+            insert into maintenance_event (submission, compressor_id, happened_on, kind, may_step, done_by, note, withdrawn,
+                recorded_at, recorded_by)
+            select cast('00000000-0000-0000-0000-00000000020' || id as uuid), id, date '2026-01-02', 'BELT', true, 'Ann', '',
+                false, timestamp with time zone '2026-01-02 00:00:00+00', 'Ann' from compressor where tag = ?""";
 
     private static final String CHOICE = """
             insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by)
@@ -64,14 +80,15 @@ final class OldLinesTests {
 
     private static void namesTheirRecord(DataSource database) {
         migrate(database, BEFORE);
-        new ResourceDatabasePopulator(
-                        false, false, "UTF-8", new FileSystemResource(Path.of("db/demo/R__demo_plant.sql")))
-                .execute(database);
         var jdbc = new JdbcTemplate(database);
-        long machine = jdbc.queryForObject("select id from compressor where tag = 'C-03'", Long.class);
-        long other = jdbc.queryForObject("select id from compressor where tag = 'C-02'", Long.class);
-        jdbc.update(
-                "update change_record set object_id = ? where kind = 'BASELINE'", machine); // as it was written then
+        jdbc.update("insert into site (name, zone, elevation, note, version) values ('x', 'UTC', '1 m', '', 0)");
+        for (String tag : List.of("C-1", "C-2")) {
+            jdbc.update(MACHINE, tag);
+            jdbc.update(TEST, tag);
+            jdbc.update(WORK, tag);
+        }
+        long machine = 1;
+        long other = 2;
         long[] machines = {other, machine, other};
         for (int number = 0; number < machines.length; number++) {
             String submission = "00000000-0000-0000-0000-00000000000" + number;
@@ -90,7 +107,7 @@ final class OldLinesTests {
                 .isEqualTo(read.sql("select id from baseline_choice order by id")
                         .query(Long.class)
                         .list())
-                .hasSize(4);
+                .hasSize(3);
         assertThat(read.sql("select object_id from change_record where kind = 'EVENT' order by id")
                         .query(Long.class)
                         .list())
