@@ -10,7 +10,7 @@ import java.time.Instant;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.NullUnmarked;
 
-/** One sign-in, tried or done. */
+/** One sign-in, tried or done, or what else concerns the ways in. */
 @Entity
 @Immutable
 @NullUnmarked
@@ -27,7 +27,11 @@ public class AccountEvent {
         /** Ended all own sessions. */
         SIGNED_OUT_EVERYWHERE,
         /** Chose another password. */
-        PASSWORD_CHANGED
+        PASSWORD_CHANGED,
+        /** Made an address by which a calendar program reads what is due, without a password. */
+        CALENDAR_MADE,
+        /** Took such an address back. */
+        CALENDAR_REVOKED
     }
 
     @Id

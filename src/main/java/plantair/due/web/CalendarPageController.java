@@ -1,5 +1,6 @@
 package plantair.due.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
@@ -13,6 +14,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
+import plantair.account.AccountEvent.Kind;
+import plantair.account.SignIn;
 import plantair.account.SignedIn;
 import plantair.due.CalendarFeed;
 import plantair.due.Calendars;
@@ -32,10 +35,12 @@ final class CalendarPageController {
 
     private final Calendars calendars;
     private final Sites sites;
+    private final SignIn signIn;
 
-    CalendarPageController(Calendars calendars, Sites sites) {
+    CalendarPageController(Calendars calendars, Sites sites, SignIn signIn) {
         this.calendars = calendars;
         this.sites = sites;
+        this.signIn = signIn;
     }
 
     @GetMapping(ADDRESS)
@@ -45,7 +50,8 @@ final class CalendarPageController {
 
     /** The address is shown on this answer and never again. */
     @PostMapping(ADDRESS)
-    ModelAndView make(@ModelAttribute("form") CalendarForm form, BindingResult errors, SignedIn me) {
+    ModelAndView make(
+            @ModelAttribute("form") CalendarForm form, BindingResult errors, SignedIn me, HttpServletRequest request) {
         Optional<Long> chosen = new FieldChecks(errors).id("site", form.getSite(), false);
         Optional<Site> site = chosen.flatMap(sites::findById);
         if (chosen.isPresent() && site.isEmpty()) {
@@ -55,6 +61,7 @@ final class CalendarPageController {
         if (token.isEmpty() && !errors.hasErrors()) {
             errors.reject("calendar.tooMany");
         }
+        token.ifPresent(secret -> signIn.write(Kind.CALENDAR_MADE, me.username(), request.getRemoteAddr()));
         ModelAndView page = page(me);
         token.ifPresentOrElse(
                 secret -> page.addObject("made", address(secret)),
@@ -70,10 +77,11 @@ final class CalendarPageController {
     }
 
     @PostMapping(ADDRESS + "/{id}/revoke")
-    String revoke(@PathVariable long id, SignedIn me, RedirectAttributes redirect) {
+    String revoke(@PathVariable long id, SignedIn me, HttpServletRequest request, RedirectAttributes redirect) {
         if (!calendars.revoke(id, me.id())) {
             throw new NoSuchRecord("calendar " + id);
         }
+        signIn.write(Kind.CALENDAR_REVOKED, me.username(), request.getRemoteAddr());
         Flash.say(redirect, "calendar.revoked");
         return "redirect:" + ADDRESS;
     }

@@ -320,6 +320,8 @@ abstract class DuePagesTests {
                         .getResponse()
                         .getStatus())
                 .isEqualTo(404);
+        assertThat(SentForm.get(site, "/accounts/sign-ins").text())
+                .contains("made a calendar address", "took a calendar address back");
     }
 
     @Test
