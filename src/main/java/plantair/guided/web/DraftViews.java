@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
@@ -18,6 +20,7 @@ import plantair.equipment.Compressors;
 import plantair.guided.DraftContent;
 import plantair.guided.StoredDraft;
 import plantair.guided.StoredDraft.State;
+import plantair.quantity.Entered;
 import plantair.web.NoSuchRecord;
 
 /** Two or more versions of a form side by side, where they differ. */
@@ -26,6 +29,7 @@ class DraftViews {
 
     private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
     private static final Pattern RUN = Pattern.compile("runs\\[(\\d+)\\]\\.(.*)");
+    private static final Pattern CODE = Pattern.compile("[A-Z_]+");
     private static final Pattern PART = Pattern.compile("\\.(number|unit)$");
 
     private final Compressors compressors;
@@ -92,13 +96,35 @@ class DraftViews {
                 .toList();
     }
 
-    private static String value(Map<String, List<String>> fields, String name) {
+    private String value(Map<String, List<String>> fields, String name) {
         if (fields.containsKey(name)) {
-            return String.join(", ", fields.get(name));
+            return fields.get(name).stream().map(value -> word(name, value)).collect(Collectors.joining("; "));
         }
         String number = String.join(", ", fields.getOrDefault(name + ".number", List.of()));
         String unit = String.join(", ", fields.getOrDefault(name + ".unit", List.of()));
-        return number.isEmpty() ? "" : number + " " + unit;
+        return number.isEmpty() ? "" : reading(number + " " + unit);
+    }
+
+    /** With the unit as people write it, where it is a reading at all. */
+    private static String reading(String typed) {
+        try {
+            return Entered.parse(typed).toString();
+        } catch (IllegalArgumentException noReading) {
+            return typed;
+        }
+    }
+
+    /** What the form calls a choice; anything else as it was typed. */
+    private String word(String name, String value) {
+        if (!CODE.matcher(value).matches()) {
+            return value;
+        }
+        String last = name.substring(name.lastIndexOf('.') + 1);
+        return Stream.of("guided.tick." + value, "guided." + last + "." + value, "test." + last + "." + value)
+                .map(key -> messages.getMessage(key, null, "", LocaleContextHolder.getLocale()))
+                .filter(text -> text != null && !text.isEmpty())
+                .findFirst()
+                .orElse(value);
     }
 
     private String label(String name) {

@@ -113,13 +113,19 @@ abstract class GuidedWebTests {
         SentForm onPc = begun.with("draftVersion", "1").with("notes", "from the desk");
         assertThat(body(onPc.post(site))).contains("\"FITS\"", "\"version\":2");
 
-        SentForm phone = begun.with("draftVersion", "1").with("notes", "from the phone");
+        SentForm phone = begun.with("draftVersion", "1")
+                .with("notes", "from the phone")
+                .with("afterStop", "HISSES")
+                .with("runs[0].startPressure", "9.7", "bar");
         assertThat(body(phone.post(site))).contains("\"CLASHES\"");
         assertThat(body(phone.at("/guided/1/send").post(site))).contains("\"CLASH\"");
         String key = begun.fields().get("submission");
         var page = SentForm.get(site, "/guided/drafts/" + key);
 
-        assertThat(page.page().select("#versions tbody tr").text()).isEqualTo("Notes from the desk from the phone");
+        assertThat(page.page().select("#versions tbody tr").eachText())
+                .contains("Notes from the desk from the phone", "Run 1: Start pressure 140.0 psi 9.7 bar")
+                .anySatisfy(row -> assertThat(row).startsWith("What was heard").endsWith("a hiss that goes on"))
+                .hasSize(3);
         assertThat(count("pump_up_test")).isZero();
 
         var chosen = SentForm.to("/guided/drafts/" + key).with("place", "1").post(site);
