@@ -1,0 +1,120 @@
+package plantair.pumpup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static plantair.quantity.FlowUnit.LITRE_PER_MINUTE;
+import static plantair.quantity.PressureUnit.BAR;
+import static plantair.quantity.TemperatureUnit.CELSIUS;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plantair.quantity.AbsolutePressure;
+import plantair.quantity.GaugePressure;
+import plantair.quantity.RelativeHumidity;
+import plantair.quantity.Temperature;
+import plantair.quantity.VesselVolume;
+
+/** Multi-point flow against figures worked out apart, and against the flow that the simulated readings were made with. */
+class FlowAtPressureReferenceTests {
+
+    private static final double STATION_BAR = 1.01325;
+
+    static final ShutVolume HALF_CUBIC_METRE = new ShutVolume(
+            new VesselVolume(0.5),
+            new Intake(AbsolutePressure.of(STATION_BAR, BAR), Temperature.of(20, CELSIUS), new RelativeHumidity(0)),
+            Temperature.of(20, CELSIUS),
+            Compressibility.IDEAL);
+
+    private static PressureRise read(String file) {
+        return PressureRise.of(ReferenceRows.read(file).rows().stream()
+                .map(row -> new TimedPressure(
+                        ReferenceRows.number(row, "t_s"),
+                        GaugePressure.of(ReferenceRows.number(row, "p_bar_gauge"), BAR)))
+                .toList());
+    }
+
+    private static FlowAtPressure fit(String file, double bar, double halfPa, int degree) {
+        var at = GaugePressure.of(bar, BAR);
+        PressureRise rise = read(file);
+        CurveWindow window = CurveWindow.of(rise.points(), at, halfPa);
+        return FlowAtPressure.of(rise, HALF_CUBIC_METRE, at, window, degree)
+                .flow()
+                .orElseThrow();
+    }
+
+    /**
+     * Own simulation, fitted apart with numpy and R. Half of the last digit printed; the last row is the program's own choice
+     * of window, worked out with numpy alone.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "multipoint_laps.csv, 1e6, 2, 13, 685.6773, 0.000712, 0.13235",
+        "multipoint_laps.csv, 1e6, 3, 13, 686.8462, 0.000235, 0.03443",
+        "multipoint_log.csv, 1e6, 2, 48, 687.7382, 0.003590, 0.70571",
+        "multipoint_log.csv, 1e6, 3, 48, 686.7838, 0.005080, 0.71246",
+        "multipoint_laps.csv, 2e5, 2, 9, 685.8397, 0.000438, 0.07324",
+        "multipoint_log.csv, 2e5, 2, 25, 685.7533, 0.006522, 0.77769"
+    })
+    void agreesWithFitsMadeApart(
+            String file, double halfPa, int degree, int points, double flow, double relative, double scatter) {
+        FlowAtPressure found = fit(file, 7, halfPa, degree);
+
+        assertThat(found.points()).isEqualTo(points);
+        assertThat(found.byHand().in(LITRE_PER_MINUTE)).isCloseTo(flow, within(5.1e-5));
+        assertThat(found.relativeFit()).isCloseTo(relative, within(5.1e-7));
+        assertThat(found.scatterSeconds()).isCloseTo(scatter, within(5.1e-6));
+        assertThat(found.freeAir()).isNotNull();
+        assertThat(found.freeAir().over(found.byHand())).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void takesTheWindowAndTheDegreeByItself() {
+        var seven = GaugePressure.of(7, BAR);
+
+        var laps = FlowAtPressure.of(read("multipoint_laps.csv"), HALF_CUBIC_METRE, seven);
+
+        assertThat(laps.flow().orElseThrow()).isEqualTo(fit("multipoint_laps.csv", 7, 2e5, 2));
+        assertThat(new CurveWindow(read("multipoint_laps.csv").points(), 3e5, 9e5).degree())
+                .isEqualTo(3);
+    }
+
+    /** Times of the simulated fill every 0.5 bar, to 1e-6 s: the curve itself is within its 0.25 %. */
+    @ParameterizedTest
+    @CsvSource({"4, 806.318", "6, 725.677", "7, 687.418", "8, 650.249"})
+    void findsTheFlowThatTheFillWasMadeWith(double bar, double truth) {
+        List<TimedPressure> points = DoubleStream.iterate(1, p -> p <= 10, p -> p + 0.5)
+                .mapToObj(p -> new TimedPressure(timeTo(p), GaugePressure.of(p, BAR)))
+                .toList();
+
+        FlowAtPressure found = FlowAtPressure.of(PressureRise.of(points), HALF_CUBIC_METRE, GaugePressure.of(bar, BAR))
+                .flow()
+                .orElseThrow();
+
+        assertThat(flow(bar)).isCloseTo(truth, within(5e-4));
+        assertThat(found.byHand().in(LITRE_PER_MINUTE) / truth).isCloseTo(1, within(FlowAtPressure.MODEL_U));
+    }
+
+    /** Printed with the simulation: 132.446 s to 4 bar, 251.796 s to 7 bar. */
+    @Test
+    void fillsAsTheSimulationDid() {
+        assertThat(timeTo(4)).isCloseTo(132.446, within(5e-4));
+        assertThat(timeTo(7)).isCloseTo(251.796, within(5e-4));
+    }
+
+    private static double flow(double bar) {
+        double ratio = (bar + STATION_BAR) / STATION_BAR;
+        return 1000 * (1 - 0.08 * (Math.pow(ratio, 1 / 1.3) - 1));
+    }
+
+    private static double timeTo(double bar) {
+        int steps = 2000;
+        double sum = 0;
+        for (int i = 0; i < steps; i++) {
+            sum += 1 / flow(bar * (i + 0.5) / steps);
+        }
+        return 500 / STATION_BAR * 60 * sum * bar / steps;
+    }
+}
