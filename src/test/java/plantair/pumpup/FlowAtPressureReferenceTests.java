@@ -7,6 +7,7 @@ import static plantair.quantity.PressureUnit.BAR;
 import static plantair.quantity.TemperatureUnit.CELSIUS;
 
 import java.util.List;
+import java.util.Random;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,7 @@ import plantair.quantity.GaugePressure;
 import plantair.quantity.RelativeHumidity;
 import plantair.quantity.Temperature;
 import plantair.quantity.VesselVolume;
+import plantair.statistics.Repeats;
 
 /** Multi-point flow against figures worked out apart, and against the flow that the simulated readings were made with. */
 class FlowAtPressureReferenceTests {
@@ -102,6 +104,51 @@ class FlowAtPressureReferenceTests {
     void fillsAsTheSimulationDid() {
         assertThat(timeTo(4)).isCloseTo(132.446, within(5e-4));
         assertThat(timeTo(7)).isCloseTo(251.796, within(5e-4));
+    }
+
+    /**
+     * Drawn laps every 0.5 bar, the clock stopped with 0.3 s of error at a needle that is 0.03 bar off, seed 11: an own simulation made apart found a bias of −0.22 % and a
+     * deviation of 0.78 % beside 0.76 % stated, 95 of 100 intervals holding the true flow. Laps of 0.5 to 10 bar here.
+     */
+    @Test
+    void statesTheScatterOfDrawnLaps() {
+        var random = new Random(11);
+        List<TimedPressure> exact = DoubleStream.iterate(0.5, p -> p <= 10, p -> p + 0.5)
+                .mapToObj(p -> new TimedPressure(timeTo(p), GaugePressure.of(p, BAR)))
+                .toList();
+        double truth = flow(7);
+        int runs = 2000;
+        int held = 0;
+        double[] ratios = new double[runs];
+        double stated = 0;
+        for (int run = 0; run < runs; run++) {
+            List<TimedPressure> drawn = exact.stream()
+                    .map(mark -> new TimedPressure(
+                            mark.seconds() + 0.3 * random.nextGaussian() + late(mark, 0.03 * random.nextGaussian()),
+                            mark.pressure()))
+                    .toList();
+            FlowAtPressure found = FlowAtPressure.of(PressureRise.of(drawn), HALF_CUBIC_METRE, GaugePressure.of(7, BAR))
+                    .flow()
+                    .orElseThrow();
+            ratios[run] = found.byHand().in(LITRE_PER_MINUTE) / truth - 1;
+            stated += found.relativeFit();
+            FlowAtPressure.Interval interval = found.interval(0, 0.95);
+            held += interval.low().in(LITRE_PER_MINUTE) <= truth
+                            && truth <= interval.high().in(LITRE_PER_MINUTE)
+                    ? 1
+                    : 0;
+        }
+        Repeats repeats = Repeats.of(ratios);
+
+        assertThat(repeats.mean()).isCloseTo(-0.0022, within(0.0006));
+        assertThat(repeats.standardDeviation()).isCloseTo(0.0078, within(0.0004));
+        assertThat(stated / runs).isCloseTo(0.0076, within(0.0003));
+        assertThat((double) held / runs).isBetween(0.935, 0.985);
+    }
+
+    /** Seconds by which a mark is passed later when the needle is off by some bar. */
+    private static double late(TimedPressure mark, double bar) {
+        return 500 / STATION_BAR * 60 * bar / flow(mark.pressure().in(BAR));
     }
 
     private static double flow(double bar) {
