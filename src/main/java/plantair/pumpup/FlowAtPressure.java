@@ -3,6 +3,7 @@ package plantair.pumpup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
@@ -47,14 +48,6 @@ public record FlowAtPressure(
     /** What the curve not being a polynomial adds; own simulation, docs/supply.md. */
     public static final double MODEL_U = 0.0025;
 
-    private static final double TELLING = 3;
-    private static final double EDGE = 0.2;
-
-    /** Below a millisecond the times follow the curve as well as any clock can tell. */
-    private static final double EXACT_S = 1e-3;
-
-    private static final double LEAST_U = 1e-300;
-
     /**
      * The flow, or why there is none.
      *
@@ -77,8 +70,34 @@ public record FlowAtPressure(
         return of(rise, shut, at, window, window.degree());
     }
 
+    /**
+     * Flows at pressures of equal distance over the whole rise, for a chart; without those where none can be told.
+     *
+     * @param count how many pressures, two or more, the ends being two of them
+     * @throws IllegalArgumentException when fewer than two
+     */
+    public static List<FlowAtPressure> along(PressureRise rise, ShutVolume shut, int count) {
+        if (count < 2) {
+            throw new IllegalArgumentException("count must be at least 2: " + count);
+        }
+        var pressures =
+                rise.points().stream().mapToDouble(TimedPressure::pascals).summaryStatistics();
+        if (pressures.getCount() == 0) {
+            return List.of();
+        }
+        double step = (pressures.getMax() - pressures.getMin()) / (count - 1);
+        return IntStream.range(0, count)
+                .mapToDouble(i -> Math.min(pressures.getMin() + i * step, pressures.getMax()))
+                .mapToObj(pascals -> of(rise, shut, new GaugePressure(pascals)))
+                .flatMap(outcome -> outcome.flow().stream())
+                .toList();
+    }
+
     static Outcome of(PressureRise rise, ShutVolume shut, GaugePressure at, CurveWindow window, int degree) {
         List<CurveFinding> findings = new ArrayList<>(rise.findings());
+        if (isStopped(findings)) {
+            return new Outcome(Optional.empty(), rise.findings());
+        }
         if (window.points().size() < CurveWindow.FEWEST || window.pressures() < degree + 2) {
             findings.add(new CurveFinding(
                     CurveCode.FEW_POINTS, Math.min(window.points().size(), window.pressures())));
@@ -86,40 +105,16 @@ public record FlowAtPressure(
             findings.add(new CurveFinding(CurveCode.NOT_COVERED, window.outside(at)));
         } else {
             TimeCurve curve = TimeCurve.fit(window.points(), at, degree);
-            findings.addAll(ofCurve(curve, window, at, degree));
-            if (findings.stream().noneMatch(finding -> finding.code().isStop())) {
+            findings.addAll(CurveChecks.of(curve, window, at, degree));
+            if (!isStopped(findings)) {
                 return new Outcome(Optional.of(flow(curve, window, shut, at, degree)), List.copyOf(findings));
             }
         }
         return new Outcome(Optional.empty(), List.copyOf(findings));
     }
 
-    private static List<CurveFinding> ofCurve(TimeCurve curve, CurveWindow window, GaugePressure at, int degree) {
-        List<CurveFinding> findings = new ArrayList<>();
-        boolean rises = curve.slope() > TELLING * curve.uSlope()
-                && curve.risesBetween(window.lowPa() - at.pascals(), window.highPa() - at.pascals());
-        if (!rises) {
-            findings.add(new CurveFinding(CurveCode.NOT_RISING, curve.slope() / Math.max(curve.uSlope(), LEAST_U)));
-        }
-        double share = window.shareBeyond(at);
-        if (share < EDGE) {
-            findings.add(new CurveFinding(CurveCode.NEAR_EDGE, share));
-        }
-        double bend = curve.scatter() > EXACT_S ? bend(window, at, degree) : 0;
-        if (Math.abs(bend) > TELLING) {
-            findings.add(new CurveFinding(CurveCode.BENDS, bend));
-        }
-        return findings;
-    }
-
-    /** The larger t of the next two terms: a bend in the middle of the window shows only in the even one. */
-    private static double bend(CurveWindow window, GaugePressure at, int degree) {
-        double largest = 0;
-        for (int next = degree + 1; next <= degree + 2 && window.pressures() >= next + 2; next++) {
-            double t = TimeCurve.fit(window.points(), at, next).lastTerm();
-            largest = Math.abs(t) > Math.abs(largest) ? t : largest;
-        }
-        return largest;
+    private static boolean isStopped(List<CurveFinding> findings) {
+        return findings.stream().anyMatch(finding -> finding.code().isStop());
     }
 
     private static FlowAtPressure flow(

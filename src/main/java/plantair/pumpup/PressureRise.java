@@ -9,7 +9,7 @@ import java.util.function.BiPredicate;
  * reading within 1 % of its bottom to the first within 1 % of its top, and on both sides as far as each reading is still above
  * the one before. A stand before the start, a blow-off afterwards and other rises are left out and counted. Linear in time.
  *
- * <p>The rule is ours. Checked by: PressureRiseTests.
+ * <p>The rule is ours. Checked by: FlowAtPressureTests.
  *
  * @param points the readings of the rise, in their order; empty when there is none
  * @param findings what is odd about the readings

@@ -13,7 +13,7 @@ import plantair.quantity.MeasuredFlow;
  * Measured capacity of a site (S9): Q = Σq_i. What each machine has alone adds in squares; what they share adds straight
  * before it is squared: u² = Σ(q_i r_i)² + Σ_k(Σ_i q_i s_ik)². Two machines tested with one gauge are both wrong by it.
  *
- * <p>Source: JCGM 100:2008, 5.2 (from memory). Checked by: CapacityTests.
+ * <p>Source: JCGM 100:2008, 5.2 (from memory). Checked by: SupplyAndDemandTests.
  *
  * @param parts the machines that run, all flows at one pressure
  * @param basis of all of them

@@ -6,9 +6,12 @@ import static plantair.quantity.FlowUnit.LITRE_PER_MINUTE;
 import static plantair.quantity.PressureUnit.BAR;
 import static plantair.quantity.TemperatureUnit.CELSIUS;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -116,34 +119,73 @@ class FlowAtPressureReferenceTests {
         List<TimedPressure> exact = DoubleStream.iterate(0.5, p -> p <= 10, p -> p + 0.5)
                 .mapToObj(p -> new TimedPressure(timeTo(p), GaugePressure.of(p, BAR)))
                 .toList();
-        double truth = flow(7);
-        int runs = 2000;
-        int held = 0;
-        double[] ratios = new double[runs];
-        double stated = 0;
-        for (int run = 0; run < runs; run++) {
-            List<TimedPressure> drawn = exact.stream()
-                    .map(mark -> new TimedPressure(
-                            mark.seconds() + 0.3 * random.nextGaussian() + late(mark, 0.03 * random.nextGaussian()),
-                            mark.pressure()))
-                    .toList();
-            FlowAtPressure found = FlowAtPressure.of(PressureRise.of(drawn), HALF_CUBIC_METRE, GaugePressure.of(7, BAR))
-                    .flow()
-                    .orElseThrow();
-            ratios[run] = found.byHand().in(LITRE_PER_MINUTE) / truth - 1;
-            stated += found.relativeFit();
-            FlowAtPressure.Interval interval = found.interval(0, 0.95);
-            held += interval.low().in(LITRE_PER_MINUTE) <= truth
-                            && truth <= interval.high().in(LITRE_PER_MINUTE)
-                    ? 1
-                    : 0;
-        }
-        Repeats repeats = Repeats.of(ratios);
 
-        assertThat(repeats.mean()).isCloseTo(-0.0022, within(0.0006));
-        assertThat(repeats.standardDeviation()).isCloseTo(0.0078, within(0.0004));
-        assertThat(stated / runs).isCloseTo(0.0076, within(0.0003));
-        assertThat((double) held / runs).isBetween(0.935, 0.985);
+        Drawn drawn = Drawn.of(
+                2000,
+                () -> exact.stream()
+                        .map(mark -> new TimedPressure(
+                                mark.seconds() + 0.3 * random.nextGaussian() + late(mark, 0.03 * random.nextGaussian()),
+                                mark.pressure()))
+                        .toList());
+
+        assertThat(drawn.ratios().mean()).isCloseTo(-0.0022, within(0.0006));
+        assertThat(drawn.ratios().standardDeviation()).isCloseTo(0.0078, within(0.0004));
+        assertThat(drawn.stated()).isCloseTo(0.0076, within(0.0003));
+        assertThat(drawn.held()).isBetween(0.935, 0.985);
+    }
+
+    /**
+     * A drawn log every 5 s, 0.02 bar of error, seed 12, whole fill to 10 bar: an own simulation made apart found a bias of
+     * −0.16 %, a deviation of 0.28 % beside 0.29 % stated, 92 of 100 intervals holding the true flow without the model's part.
+     */
+    @Test
+    void statesTheScatterOfDrawnLogs() {
+        var random = new Random(12);
+        List<Double> exact = new ArrayList<>();
+        double bar = 0;
+        for (int second = 0; second < 390; second++) {
+            if (second % 5 == 0) {
+                exact.add(bar);
+            }
+            double half = bar + flow(bar) / 60 / 500 * STATION_BAR / 2;
+            bar += flow(half) / 60 / 500 * STATION_BAR;
+        }
+
+        Drawn drawn = Drawn.of(
+                1000,
+                () -> IntStream.range(0, exact.size())
+                        .mapToObj(i -> new TimedPressure(
+                                5.0 * i, GaugePressure.of(exact.get(i) + 0.02 * random.nextGaussian(), BAR)))
+                        .toList());
+
+        assertThat(drawn.ratios().mean()).isCloseTo(-0.0016, within(0.0006));
+        assertThat(drawn.ratios().standardDeviation()).isCloseTo(0.0028, within(0.0003));
+        assertThat(drawn.stated()).isCloseTo(0.0029, within(0.0003));
+        assertThat(drawn.held()).isBetween(0.935, 0.99);
+    }
+
+    /** Flows at 7 bar over the true one less 1, mean of the stated u(a1)/a1, part of the intervals that hold the true flow. */
+    private record Drawn(Repeats ratios, double stated, double held) {
+
+        static Drawn of(int runs, Supplier<List<TimedPressure>> readings) {
+            double truth = flow(7);
+            double[] ratios = new double[runs];
+            double stated = 0;
+            double held = 0;
+            for (int run = 0; run < runs; run++) {
+                FlowAtPressure found = FlowAtPressure.of(
+                                PressureRise.of(readings.get()), HALF_CUBIC_METRE, GaugePressure.of(7, BAR))
+                        .flow()
+                        .orElseThrow();
+                FlowAtPressure.Interval interval = found.interval(0, 0.95);
+                boolean holds = interval.low().in(LITRE_PER_MINUTE) <= truth
+                        && truth <= interval.high().in(LITRE_PER_MINUTE);
+                ratios[run] = found.byHand().in(LITRE_PER_MINUTE) / truth - 1;
+                stated += found.relativeFit() / runs;
+                held += holds ? 1.0 / runs : 0;
+            }
+            return new Drawn(Repeats.of(ratios), stated, held);
+        }
     }
 
     /** Seconds by which a mark is passed later when the needle is off by some bar. */

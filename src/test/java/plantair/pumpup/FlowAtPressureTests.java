@@ -9,6 +9,7 @@ import static plantair.quantity.TemperatureUnit.CELSIUS;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -100,7 +101,7 @@ class FlowAtPressureTests {
         List<TimedPressure> points = new ArrayList<>(steady(50, 3, 0.05));
         Collections.swap(points, 20, 21);
 
-        assertThat(codes(at(points, 4))).contains(CurveCode.TIME_FALLS);
+        assertThat(codes(at(points, 4))).containsExactly(CurveCode.TIME_FALLS);
         assertThat(at(points, 4).flow()).isEmpty();
     }
 
@@ -279,7 +280,26 @@ class FlowAtPressureTests {
     }
 
     @Test
+    void tellsFlowsAlongTheWholeRise() {
+        PressureRise rise = PressureRise.of(steady(200, 3, 0.02));
+
+        List<FlowAtPressure> flows = FlowAtPressure.along(rise, HALF_CUBIC_METRE, 5);
+
+        assertThat(flows).hasSize(5);
+        assertThat(flows)
+                .isSortedAccordingTo(
+                        Comparator.comparingDouble(flow -> flow.at().pascals()));
+        assertThat(flows)
+                .allSatisfy(flow -> assertThat(flow.byHand().cubicMetresPerSecond())
+                        .isCloseTo(0.5 * 0.02e5 / 1.01325e5, within(2e-4)));
+        assertThat(FlowAtPressure.along(PressureRise.of(List.of()), HALF_CUBIC_METRE, 5))
+                .isEmpty();
+    }
+
+    @Test
     void refusesWhatCannotBe() {
+        assertThatThrownBy(() -> FlowAtPressure.along(PressureRise.of(List.of()), HALF_CUBIC_METRE, 1))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new TimedPressure(Double.NaN, bar(1))).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() ->
                         new ShutVolume(new VesselVolume(0), HALF_CUBIC_METRE.intake(), null, Compressibility.IDEAL))
