@@ -152,6 +152,14 @@ class FittedFallTests {
         assertThat(fall.decay().perSecond()).isCloseTo(2e-6, withinPercentage(0.1));
     }
 
+    /** By hand: 0.05 · √(1/10² + 1/5²)/300 = 3.7268e-5 1/s, and 0.5/(293 · 300) = 5.6883e-6 of cooling. */
+    @Test
+    void knowsHowSureTwoReadingsAre() {
+        var fall = new TwoReadings(STATION, GaugePressure.of(9, BAR), GaugePressure.of(4, BAR), new Elapsed(300));
+
+        assertThat(fall.decay(0.05e5).u()).isCloseTo(Math.hypot(3.7268e-5, 5.6883e-6), within(1e-9));
+    }
+
     @Test
     void knowsNoFactorWithoutAFall() {
         var rise = new TwoReadings(STATION, GaugePressure.of(5, BAR), GaugePressure.of(6, BAR), new Elapsed(60));

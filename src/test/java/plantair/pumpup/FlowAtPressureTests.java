@@ -180,6 +180,14 @@ class FlowAtPressureTests {
         assertThat(flow.byHand().cubicMetresPerSecond()).isCloseTo(0.5 * 0.06e5 / 1.01325e5, within(1e-6));
     }
 
+    @Test
+    void keepsEveryReadingOfASmoothRise() {
+        List<TimedPressure> smooth =
+                IntStream.range(0, 1000).mapToObj(i -> point(i, 3 + 0.004 * i)).toList();
+
+        assertThat(PressureRise.of(smooth)).isEqualTo(new PressureRise(smooth, List.of()));
+    }
+
     /** One rise of several: the last step of a saw is the rise that reached the top. */
     @Test
     void keepsOneRiseOfSeveral() {
