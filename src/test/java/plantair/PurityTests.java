@@ -34,6 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import planted.leak.KnowsSupply;
 import planted.pumpup.KnowsTrend;
 import planted.quantity.AsksSystem;
 import planted.quantity.Clean;
@@ -45,6 +46,7 @@ import planted.quantity.PlatformMath;
 import planted.quantity.PlatformMathReference;
 import planted.quantity.ReadsClock;
 import planted.statistics.KnowsQuantity;
+import planted.supply.KnowsLeak;
 import planted.trend.KnowsHipparchus;
 import planted.wall.KnowsPumpUp;
 
@@ -59,7 +61,9 @@ class PurityTests {
     private static final Pure PUMPUP = new Pure("pumpup", List.of("quantity", "statistics"), List.of());
     private static final Pure TREND = new Pure("trend", List.of("quantity", "statistics"), List.of());
     private static final Pure WALL = new Pure("wall", List.of("quantity", "statistics"), List.of());
-    private static final List<Pure> PURE = List.of(QUANTITY, STATISTICS, PUMPUP, TREND, WALL);
+    private static final Pure LEAK = new Pure("leak", List.of("quantity", "statistics", "pumpup"), List.of());
+    private static final Pure SUPPLY = new Pure("supply", List.of("quantity", "statistics", "pumpup"), List.of());
+    private static final List<Pure> PURE = List.of(QUANTITY, STATISTICS, PUMPUP, TREND, WALL, LEAK, SUPPLY);
 
     private static final String[] LANGUAGE = {
         "java.lang",
@@ -99,6 +103,8 @@ class PurityTests {
                 arguments(dependencies("planted", PUMPUP), KnowsTrend.class),
                 arguments(dependencies("planted", TREND), KnowsHipparchus.class),
                 arguments(dependencies("planted", WALL), KnowsPumpUp.class),
+                arguments(dependencies("planted", LEAK), KnowsSupply.class),
+                arguments(dependencies("planted", SUPPLY), KnowsLeak.class),
                 arguments(noClockPlaceOrChance("planted"), ReadsClock.class),
                 arguments(noClockPlaceOrChance("planted"), KnowsLocale.class),
                 arguments(noClockPlaceOrChance("planted"), AsksSystem.class),

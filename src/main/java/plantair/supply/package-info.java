@@ -1,0 +1,5 @@
+/** Whether there is enough air, what storage does and what air costs: S9 to S21 of docs/supply.md. Pure. */
+@NullMarked
+package plantair.supply;
+
+import org.jspecify.annotations.NullMarked;
