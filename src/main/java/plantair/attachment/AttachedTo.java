@@ -21,7 +21,19 @@ public enum AttachedTo {
     /** Work done on a compressor. */
     EVENT("/events/{id}"),
     /** A pump-up test. */
-    TEST("/tests/{id}");
+    TEST("/tests/{id}"),
+    /** Quarterly readings of a machine. */
+    READINGS("/guided/readings/{id}"),
+    /** A relief valve; like the next ones on the page of its receiver. */
+    VALVE("/receivers"),
+    /** A test of a relief valve. */
+    VALVE_TEST("/receivers"),
+    /** A certificate or permit of a receiver. */
+    CERTIFICATE("/receivers"),
+    /** An inspection of a receiver. */
+    INSPECTION("/receivers"),
+    /** Damage seen on a receiver. */
+    FINDING("/receivers");
 
     private static final String ID = "{id}";
 

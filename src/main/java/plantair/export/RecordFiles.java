@@ -30,6 +30,7 @@ final class RecordFiles {
     /** Condition on attachments: those of a compressor, its tests and work, and of what was used in its tests. */
     static final String PAPERS_OF = "kind = 'COMPRESSOR' and object_id = ?"
             + " or kind = 'TEST' and object_id" + TESTS_OF
+            + " or kind = 'READINGS' and object_id in (select r.id from machine_readings r where r.compressor_id = ?)"
             + " or kind = 'EVENT' and object_id in (select e.id from maintenance_event e where e.compressor_id = ?)"
             + " or kind = 'RECEIVER' and object_id in (select v.source_id from pump_up_volume v"
             + " where v.kind = 'RECEIVER' and v.test_id" + TESTS_OF + ")"
