@@ -1,20 +1,13 @@
 package plantair.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +17,7 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.transaction.support.TransactionTemplate;
 import plantair.register.ChangeKind;
 import plantair.register.Changes;
+import plantair.testing.AuditRecipe;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.PlantForms;
@@ -90,51 +84,16 @@ final class AuditFileTests {
     private void unzip() throws IOException {
         var bytes = new ByteArrayOutputStream();
         file.write(bytes);
-        try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes.toByteArray()), StandardCharsets.UTF_8)) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                Path unpacked = folder.resolve(entry.getName());
-                Files.createDirectories(unpacked.getParent());
-                Files.write(unpacked, zip.readAllBytes());
-            }
-        }
-    }
-
-    /** Exactly the commands of the file. */
-    private String followRecipe() throws IOException, InterruptedException {
-        String text = Files.readString(folder.resolve("README.txt"));
-        List<String> commands = text.substring(text.indexOf("TO CHECK"))
-                .lines()
-                .filter(line -> line.startsWith("  "))
-                .toList();
-        assertThat(commands).hasSizeGreaterThan(15);
-        Files.write(folder.resolve("check.sh"), commands);
-        Process process = new ProcessBuilder("bash", "check.sh")
-                .directory(folder.toFile())
-                .redirectErrorStream(true)
-                .start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
-        return said;
-    }
-
-    private static void needsTools() {
-        assumeThat(List.of("bash", "sha256sum", "awk", "diff"))
-                .as("tools of the recipe; skipped where one is missing")
-                .allMatch(AuditFileTests::isOnPath);
-    }
-
-    private static boolean isOnPath(String tool) {
-        return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
-                .anyMatch(place -> Files.isExecutable(Path.of(place, tool)));
+        AuditRecipe.unpack(bytes.toByteArray(), folder);
     }
 
     @Test
     void isSoundByItsOwnRecipeWhateverTextsItHolds() throws IOException, InterruptedException {
-        needsTools();
         unzip();
 
         String end = changes.end().orElseThrow().digest();
-        assertThat(followRecipe().lines()).containsExactly("10 lines, end " + end, "7 records", SAID, "0 files");
+        assertThat(AuditRecipe.follow(folder).lines())
+                .containsExactly("10 lines, end " + end, "7 records", SAID, "0 files");
     }
 
     @Test
@@ -152,7 +111,6 @@ final class AuditFileTests {
     /** Positions by a fixed seed, in both files together; another byte stands there. */
     @Test
     void showsOneAlteredByteWhereverItIs() throws IOException, InterruptedException {
-        needsTools();
         unzip();
         var random = new Random(20260615);
         for (String name : List.of("changes.txt", "records.txt")) {
@@ -163,21 +121,22 @@ final class AuditFileTests {
                 altered[position] ^= (byte) (1 + random.nextInt(255));
                 Files.write(folder.resolve(name), altered);
 
-                assertThat(followRecipe()).as(name + " at " + position).contains("FAULT");
+                assertThat(AuditRecipe.follow(folder))
+                        .as(name + " at " + position)
+                        .contains("FAULT");
             }
             Files.write(folder.resolve(name), sound);
         }
-        assertThat(followRecipe()).contains(SAID).doesNotContain("FAULT");
+        assertThat(AuditRecipe.follow(folder)).contains(SAID).doesNotContain("FAULT");
     }
 
     @Test
     void showsOneAlteredByteOfAPhotoAndAPhotoLeftOut() throws IOException, InterruptedException {
-        needsTools();
         AuditedPlant.attach(site, "COMPRESSOR/1", SampleFiles.jpeg());
         AuditedPlant.attach(site, "SITE/1", SampleFiles.pdf());
         AuditedPlant.attach(site, "SITE/2", SampleFiles.jpeg());
         unzip();
-        assertThat(followRecipe()).contains(SAID, "2 files").doesNotContain("FAULT");
+        assertThat(AuditRecipe.follow(folder)).contains(SAID, "2 files").doesNotContain("FAULT");
         Path photo = folder.resolve(
                 "files/" + jdbc.queryForObject("select sha256 from attachment where id = 1", String.class) + ".jpg");
         byte[] sound = Files.readAllBytes(photo);
@@ -186,23 +145,22 @@ final class AuditFileTests {
         altered[altered.length / 2] ^= 1;
 
         Files.write(photo, altered);
-        assertThat(followRecipe()).contains("FAULT files/" + photo.getFileName() + ": its bytes");
+        assertThat(AuditRecipe.follow(folder)).contains("FAULT files/" + photo.getFileName() + ": its bytes");
         Files.delete(photo);
-        assertThat(followRecipe())
+        assertThat(AuditRecipe.follow(folder))
                 .contains("FAULT files: " + photo.getFileName().toString().substring(0, 64));
     }
 
     @Test
     void showsALineTakenOutOrARecordLeftOut() throws IOException, InterruptedException {
-        needsTools();
         unzip();
         Path lines = folder.resolve("changes.txt");
         List<String> sound = Files.readAllLines(lines);
         Files.write(lines, sound.subList(1, sound.size()));
-        assertThat(followRecipe()).contains("FAULT changes.txt: line 1 ");
+        assertThat(AuditRecipe.follow(folder)).contains("FAULT changes.txt: line 1 ");
         Files.write(lines, sound);
         Path records = folder.resolve("records.txt");
         Files.write(records, Files.readAllLines(records).subList(1, 7));
-        assertThat(followRecipe()).contains("FAULT records and changes differ");
+        assertThat(AuditRecipe.follow(folder)).contains("FAULT records and changes differ");
     }
 }

@@ -11,27 +11,21 @@ import static plantair.testing.PlantForms.band;
 import static plantair.testing.PlantForms.certificate;
 import static plantair.testing.PlantForms.pumpUp;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
-import java.util.concurrent.TimeUnit;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import plantair.account.Role;
 import plantair.account.SignedIn;
 import plantair.quantity.FlowRate;
 import plantair.quantity.FlowUnit;
+import plantair.testing.AuditRecipe;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
@@ -144,43 +138,18 @@ abstract class AuditDayStoryTests extends Story {
     }
 
     @Test
-    @DisabledOnOs(OS.WINDOWS)
     void checksTheFileAtHomeAndFindsOneAlteredByte() throws IOException, InterruptedException {
-        unzip(page("/audit/file.zip").response().getContentAsByteArray());
-        assertThat(followRecipe()).contains(SOUND).doesNotContain("FAULT");
+        AuditRecipe.unpack(page("/audit/file.zip").response().getContentAsByteArray(), folder);
+        assertThat(AuditRecipe.follow(folder)).contains(SOUND).doesNotContain("FAULT");
 
         Path records = folder.resolve("records.txt");
         String text = Files.readString(records);
         int line = (int) text.substring(0, text.indexOf("Zoë")).lines().count();
         Files.writeString(records, text.replaceFirst("Zoë", "Zoe"));
 
-        assertThat(followRecipe())
+        assertThat(AuditRecipe.follow(folder))
                 .contains("FAULT records.txt: line " + line + " is not as it was written")
                 .doesNotContain("line " + (line + 1) + " is not");
-    }
-
-    private void unzip(byte[] file) throws IOException {
-        try (var zip = new ZipInputStream(new ByteArrayInputStream(file), StandardCharsets.UTF_8)) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                Files.write(folder.resolve(entry.getName()), zip.readAllBytes());
-            }
-        }
-    }
-
-    private String followRecipe() throws IOException, InterruptedException {
-        String text = Files.readString(folder.resolve("README.txt"));
-        List<String> commands = text.substring(text.indexOf("TO CHECK"))
-                .lines()
-                .filter(line -> line.startsWith("  "))
-                .toList();
-        Files.write(folder.resolve("check.sh"), commands);
-        Process process = new ProcessBuilder("bash", "check.sh")
-                .directory(folder.toFile())
-                .redirectErrorStream(true)
-                .start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
-        return said;
     }
 }
 
