@@ -53,6 +53,11 @@ public record ResultLine(
         return Optional.ofNullable(comparableM3PerS).map(FlowRate::new);
     }
 
+    /** Free air delivered at the speed of the test; empty when the runs were not averaged. */
+    public Optional<FlowRate> freeAir() {
+        return Optional.ofNullable(freeAirM3PerS).map(FlowRate::new);
+    }
+
     /** True when the gauge was found wrong afterwards and the figures follow what was found. */
     public boolean isRestated() {
         return restatedBy != null;

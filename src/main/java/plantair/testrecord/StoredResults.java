@@ -34,6 +34,14 @@ public interface StoredResults extends Repository<StoredResult, ResultKey> {
             + " and r.compressorId = :compressorId order by r.performedAt, t.id")
     List<ResultLine> currentLinesOf(long compressorId);
 
+    /** The newest current results of one machine that join the trend, newest first. */
+    @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
+            + " r.relativeRandom, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
+            + " from StoredResult r join PumpUpTest t on t.id = r.key.testId and t.methodVersion = r.key.methodVersion"
+            + " where r.currentRecord = true and r.joinsTrend = true and r.freeAirM3PerS is not null"
+            + " and r.compressorId = :compressorId order by r.performedAt desc, t.id desc")
+    List<ResultLine> newestLinesOf(long compressorId, Limit limit);
+
     List<StoredResult> findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtDescKeyTestIdDesc(
             long compressorId, Limit limit);
 

@@ -5,6 +5,7 @@
             "quantity",
             "pumpup",
             "trend",
+            "supply",
             "site",
             "equipment",
             "instrument",

@@ -32,6 +32,11 @@ public record SharedError(Cause cause, String key, double coefficient, double re
         }
     }
 
+    /** What it adds to the uncertainty of this flow: relative, standard, zero or more. */
+    public double relative() {
+        return Math.abs(coefficient) * relativeU;
+    }
+
     boolean isSameAs(SharedError other) {
         return cause == other.cause && key.equals(other.key);
     }
