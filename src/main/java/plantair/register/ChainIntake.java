@@ -75,7 +75,7 @@ public class ChainIntake {
                     .map(id -> new ChangeRecord(
                             clock.instant(), by, kind, id, kind.words() + " " + id, null, reason, reason))
                     .toList();
-            changes.saveAll(missing);
+            changes.addAll(missing);
             entities.clear();
             count += missing.size();
             LOG.info("Taking records into the chain of changes: {} of kind {}", count, kind.words());

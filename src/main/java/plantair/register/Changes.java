@@ -1,9 +1,12 @@
 package plantair.register;
 
 import java.sql.ResultSet;
-import java.util.ArrayList;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.data.domain.Limit;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
@@ -23,6 +26,10 @@ public class Changes {
     private static final String FIND = "select chain_number, digest, begun from chain_end where id = 1";
     private static final String LINK =
             "update change_record set chain_number = ?, content_digest = ?, previous_digest = ?, digest = ? where id = ?";
+    private static final String ADD =
+            "insert into change_record (chain_number, content_digest, previous_digest, digest,"
+                    + " changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)"
+                    + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
     private static final String MOVE = "update chain_end set chain_number = ?, digest = ? where id = 1";
 
     private final ChangeRecords records;
@@ -43,19 +50,29 @@ public class Changes {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public ChangeRecord save(ChangeRecord change) {
-        return saveAll(List.of(change)).get(0);
+        ChainEnd end = lock();
+        String content = texts.of(change.kind(), change.objectId()).orElseThrow(() -> noRecord(change));
+        move(change.link(end, Sha256.of(content)));
+        return records.saveAndFlush(change);
     }
 
-    /** Adds lines in their order. */
-    List<ChangeRecord> saveAll(List<ChangeRecord> lines) {
-        ChainEnd end = lock();
-        List<ChangeRecord> saved = new ArrayList<>();
-        for (ChangeRecord line : lines) {
-            end = line.link(end, Sha256.of(content(line).orElseThrow(() -> noRecord(line))));
-            saved.add(records.saveAndFlush(line));
-        }
-        move(end);
-        return saved;
+    /** Adds many lines in their order, each about a record of its own that is there. */
+    void addAll(List<ChangeRecord> lines) {
+        move(link(lines));
+        jdbc.batchUpdate(ADD, lines, lines.size(), (row, line) -> {
+            row.setLong(1, Objects.requireNonNull(line.chainNumber()));
+            row.setString(2, line.contentDigest());
+            row.setString(3, line.previousDigest());
+            row.setString(4, line.digest());
+            row.setObject(5, line.changedAt().atOffset(ZoneOffset.UTC));
+            row.setString(6, line.changedBy());
+            row.setString(7, line.kind().name());
+            row.setLong(8, line.objectId());
+            row.setString(9, line.objectName());
+            row.setString(10, line.beforeText());
+            row.setString(11, line.afterText());
+            row.setString(12, line.reason());
+        });
     }
 
     /** How many lines there are. */
@@ -73,12 +90,30 @@ public class Changes {
      * stays a fault, but does not keep the program from starting.
      */
     void linkOld(List<ChangeRecord> lines) {
+        move(link(lines));
+        jdbc.batchUpdate(LINK, lines, lines.size(), (row, line) -> {
+            row.setLong(1, Objects.requireNonNull(line.chainNumber()));
+            row.setString(2, line.contentDigest());
+            row.setString(3, line.previousDigest());
+            row.setString(4, line.digest());
+            row.setLong(5, line.id());
+        });
+    }
+
+    /** Puts lines at the end of the chain, the contents of their records read by the kind. */
+    private ChainEnd link(List<ChangeRecord> lines) {
         ChainEnd end = lock();
+        Map<ChangeKind, Map<Long, String>> contents = lines.stream()
+                .collect(Collectors.groupingBy(
+                        ChangeRecord::kind, Collectors.mapping(ChangeRecord::objectId, Collectors.toSet())))
+                .entrySet()
+                .stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, ids -> texts.of(ids.getKey(), ids.getValue())));
         for (ChangeRecord line : lines) {
-            end = line.link(end, Sha256.of(content(line).orElse("")));
-            jdbc.update(LINK, end.number(), line.contentDigest(), line.previousDigest(), end.digest(), line.id());
+            String content = contents.get(line.kind()).getOrDefault(line.objectId(), "");
+            end = line.link(end, Sha256.of(content));
         }
-        move(end);
+        return end;
     }
 
     /** The end of the chain, from now on for this transaction alone; what it tells of is to be read after that. */
@@ -88,10 +123,6 @@ public class Changes {
 
     private static IllegalStateException noRecord(ChangeRecord line) {
         return new IllegalStateException("no " + line.kind() + " " + line.objectId());
-    }
-
-    private Optional<String> content(ChangeRecord line) {
-        return texts.of(line.kind(), line.objectId());
     }
 
     /** Where the chain ends; empty when somebody took the row out that tells it. */

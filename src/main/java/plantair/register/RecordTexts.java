@@ -7,6 +7,8 @@ import java.sql.SQLException;
 import java.sql.Types;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,26 +42,34 @@ public class RecordTexts {
 
     /** The records with ids in a range, by id. */
     public Map<Long, String> between(ChangeKind kind, long first, long last) {
+        return texts(kind, " between ? and ?", first, last);
+    }
+
+    /** The records with these ids, by id. */
+    Map<Long, String> of(ChangeKind kind, Collection<Long> ids) {
+        String marks = String.join(", ", Collections.nCopies(ids.size(), "?"));
+        return ids.isEmpty() ? Map.of() : texts(kind, " in (" + marks + ")", ids.toArray());
+    }
+
+    private Map<Long, String> texts(ChangeKind kind, String which, Object... ids) {
         Map<Long, StringBuilder> texts = new TreeMap<>();
         jdbc.query(
-                "select * from " + kind.table() + " where " + kind.key() + " between ? and ?",
+                "select * from " + kind.table() + " where " + kind.key() + which,
                 row -> {
                     texts.put(row.getLong(kind.key()), new StringBuilder(columns(row, kind.omitted())));
                 },
-                first,
-                last);
+                ids);
         for (ChangeKind.Part part : kind.parts()) {
             jdbc.query(
-                    "select * from " + part.table() + " where " + part.owner() + " between ? and ? order by "
-                            + part.owner() + ", " + part.order(),
+                    "select * from " + part.table() + " where " + part.owner() + which + " order by " + part.owner()
+                            + ", " + part.order(),
                     row -> {
                         StringBuilder text = texts.get(row.getLong(part.owner()));
                         if (text != null) {
                             text.append('\t').append(part.table()).append('\t').append(columns(row, Set.of()));
                         }
                     },
-                    first,
-                    last);
+                    ids);
         }
         Map<Long, String> result = new TreeMap<>();
         texts.forEach((id, text) -> result.put(id, text.toString()));

@@ -24,7 +24,7 @@ import plantair.web.StaleRecord;
 @Transactional(propagation = Propagation.MANDATORY)
 public class ImportTests {
 
-    private static final int BATCH = 100;
+    private static final int BATCH = 200;
 
     private final RecordTest record;
     private final PumpUpTests tests;
@@ -109,22 +109,16 @@ public class ImportTests {
     public Optional<Long> computeResults(LongConsumer progress) {
         Set<Long> machines = new HashSet<>();
         List<Long> missing = results.testsWithoutResult();
-        long done = 0;
-        for (Long id : missing) {
-            PumpUpTest test = tests.findById(id).orElseThrow();
-            machines.add(test.compressor().id());
+        for (int from = 0; from < missing.size(); from += BATCH) {
+            List<Long> batch = missing.subList(from, Math.min(from + BATCH, missing.size()));
             try {
-                projection.renew(test);
-            } catch (IllegalArgumentException | ArithmeticException | NullPointerException contradiction) {
-                return Optional.of(id);
+                machines.addAll(projection.addMissing(batch));
+            } catch (ResultProjection.ImpossibleTest impossible) {
+                return Optional.of(impossible.testId());
             }
-            done++;
-            if (done % BATCH == 0) {
-                forget();
-                progress.accept(done);
-            }
+            forget();
+            progress.accept(from + batch.size());
         }
-        forget();
         tellFollowers(machines);
         return Optional.empty();
     }

@@ -33,6 +33,9 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     Page<PumpUpTest> findByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId, Pageable page);
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    List<PumpUpTest> findByIdInOrderById(Collection<Long> ids);
+
+    @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     List<PumpUpTest> findByIdGreaterThanOrderById(long id, Limit limit);
 
     /** Current tests that nobody has reviewed, newest first; compressor 0 stands for all. */

@@ -1,5 +1,6 @@
 package plantair.testrecord;
 
+import jakarta.persistence.EntityManager;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,7 @@ public class ResultProjection {
     private final Calibrations calibrations;
     private final GaugeRestatements restatements;
     private final TransactionTemplate transaction;
+    private final EntityManager entities;
     private final ObjectProvider<CompressorFollower> followers;
     private final JsonMapper json = JsonMapper.builder().build();
 
@@ -46,12 +48,14 @@ public class ResultProjection {
             Calibrations calibrations,
             GaugeRestatements restatements,
             TransactionTemplate transaction,
+            EntityManager entities,
             ObjectProvider<CompressorFollower> followers) {
         this.tests = tests;
         this.results = results;
         this.calibrations = calibrations;
         this.restatements = restatements;
         this.transaction = transaction;
+        this.entities = entities;
         this.followers = followers;
     }
 
@@ -108,16 +112,48 @@ public class ResultProjection {
         Set<Long> machines = new TreeSet<>();
         for (int from = 0; from < missing.size(); from += BATCH) {
             List<Long> batch = missing.subList(from, Math.min(from + BATCH, missing.size()));
-            transaction.executeWithoutResult(status -> batch.forEach(id -> {
-                PumpUpTest test = tests.findById(id).orElseThrow();
-                renew(test);
-                machines.add(test.compressor().id());
-            }));
+            transaction.executeWithoutResult(status -> machines.addAll(addMissing(batch)));
             progress.accept(from + batch.size());
         }
         machines.forEach(id -> transaction.executeWithoutResult(
                 status -> followers.orderedStream().forEach(follower -> follower.changed(id))));
         return missing.size();
+    }
+
+    /**
+     * Computes and stores the results of tests that have none.
+     *
+     * @return their machines
+     * @throws ImpossibleTest when the method can make no result of one
+     */
+    Set<Long> addMissing(Collection<Long> testIds) {
+        List<PumpUpTest> batch = tests.findByIdInOrderById(testIds);
+        Set<Long> superseded = superseded(testIds);
+        Map<Long, Calibration> restated = restatements(testIds);
+        for (PumpUpTest test : batch) {
+            try {
+                entities.persist(
+                        row(test, Optional.ofNullable(restated.get(test.id())), !superseded.contains(test.id())));
+            } catch (IllegalArgumentException | ArithmeticException | NullPointerException contradiction) {
+                throw new ImpossibleTest(test.id(), contradiction);
+            }
+        }
+        return batch.stream().map(test -> test.compressor().id()).collect(Collectors.toSet());
+    }
+
+    private Set<Long> superseded(Collection<Long> testIds) {
+        return tests.findBySupersedesIdIn(testIds).stream()
+                .map(PumpUpTest::supersedesId)
+                .collect(Collectors.toSet());
+    }
+
+    /** The calibration that restates each of these tests which one does: that of the last restatement signed. */
+    private Map<Long, Calibration> restatements(Collection<Long> testIds) {
+        return restatements.findOf(testIds).stream()
+                .collect(Collectors.toMap(
+                        RestatedTest::testId,
+                        one -> calibrations.findById(one.calibrationId()).orElseThrow(),
+                        (earlier, later) -> later));
     }
 
     /**
@@ -148,12 +184,26 @@ public class ResultProjection {
             return batch;
         }
         List<Long> ids = batch.stream().map(PumpUpTest::id).toList();
-        Set<Long> superseded = tests.findBySupersedesIdIn(ids).stream()
-                .map(PumpUpTest::supersedesId)
-                .collect(Collectors.toSet());
         results.deleteBetween(id + 1, ids.get(ids.size() - 1));
-        batch.forEach(test -> results.save(row(test, !superseded.contains(test.id()))));
+        addMissing(ids);
         return batch;
+    }
+
+    /** A test of which the method can make no result. */
+    static final class ImpossibleTest extends RuntimeException {
+
+        private static final long serialVersionUID = 1;
+
+        private final long testId;
+
+        ImpossibleTest(long testId, RuntimeException cause) {
+            super("test " + testId, cause);
+            this.testId = testId;
+        }
+
+        long testId() {
+            return testId;
+        }
     }
 
     /** Computes a result anew, as after its gauge was found wrong. */
@@ -162,7 +212,10 @@ public class ResultProjection {
     }
 
     private StoredResult row(PumpUpTest test, boolean current) {
-        Optional<Calibration> restatement = restatement(test);
+        return row(test, restatement(test), current);
+    }
+
+    private StoredResult row(PumpUpTest test, Optional<Calibration> restatement, boolean current) {
         PumpUpResult result = evaluate(test, errors(restatement)).withoutWorking();
         var restated = restatement
                 .map(calibration -> new StoredResult.Restated(

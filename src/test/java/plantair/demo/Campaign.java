@@ -2,11 +2,13 @@ package plantair.demo;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
+import java.util.function.Function;
 import plantair.equipment.Compressor;
 import plantair.equipment.CompressorPlate;
 import plantair.pumpup.VolumePart;
@@ -36,13 +38,23 @@ final class Campaign {
     private final Machine machine;
     private final Compressor compressor;
     private final List<VolumeCopy> volumes;
+    private final Function<LocalDate, List<InstrumentCopy>> gauges;
     private final Random random;
     private int copied;
 
     Campaign(Machine machine, Compressor compressor, List<VolumeCopy> volumes) {
+        this(machine, compressor, volumes, day -> GaugeCopies.of(machine, day));
+    }
+
+    Campaign(
+            Machine machine,
+            Compressor compressor,
+            List<VolumeCopy> volumes,
+            Function<LocalDate, List<InstrumentCopy>> gauges) {
         this.machine = machine;
         this.compressor = compressor;
         this.volumes = volumes;
+        this.gauges = gauges;
         random = new Random(20_200_113L * machine.tag().hashCode());
     }
 
@@ -91,7 +103,7 @@ final class Campaign {
                 runs,
                 note,
                 checks,
-                GaugeCopies.of(machine, occasion.date()));
+                gauges.apply(occasion.date()));
         Instant recorded = recorded(draft.performedAt());
         return new DemoTest(draft, recorded, occasion.trouble(), delivered, null);
     }

@@ -34,7 +34,7 @@ final class DemoPlant {
         return new Compressor(new Site(site), found.facts());
     }
 
-    private static List<VolumeCopy> volumes(Machine machine) {
+    static List<VolumeCopy> volumes(Machine machine) {
         return machine.tags().stream().map(DemoPlant::volume).toList();
     }
 

@@ -18,11 +18,11 @@ final class GaugeSql {
     }
 
     void add() {
-        Gauges.ALL.forEach(this::gauge);
+        Gauges.ALL.forEach(facts -> gauge(facts, Gauges.version(facts)));
         Gauges.CALIBRATIONS.forEach(this::calibration);
     }
 
-    private void gauge(InstrumentFacts facts) {
+    void gauge(InstrumentFacts facts, int version) {
         script.add(new Insert("instrument")
                 .set("tag", facts.tag())
                 .set("kind", facts.kind())
@@ -34,7 +34,7 @@ final class GaugeSql {
                 .set("interval_months", facts.intervalMonths())
                 .set("note", facts.note())
                 .set("in_service", facts.inService())
-                .set("version", Gauges.version(facts)));
+                .set("version", version));
     }
 
     private void calibration(Calibrated one) {

@@ -4,20 +4,30 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.StringJoiner;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.Entered;
 
-/** One insert statement, which does nothing when the plant was not empty at the start. */
+/** One row for a table; as text a statement that does nothing when the plant was not empty at the start. */
 final class Insert {
 
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss+00").withZone(ZoneOffset.UTC);
 
     private final String table;
-    private final StringJoiner columns = new StringJoiner(", ");
-    private final StringJoiner values = new StringJoiner(", ");
+    private final Map<String, Object> values = new LinkedHashMap<>();
+
+    /**
+     * A value that the database finds.
+     *
+     * @param text an expression
+     */
+    record Sql(String text) {}
 
     Insert(String table) {
         this.table = table;
@@ -25,18 +35,41 @@ final class Insert {
 
     /** Sets a column; null leaves it out. */
     Insert set(String column, @Nullable Object value) {
-        return value == null ? this : setSql(column, literal(value));
+        if (value != null) {
+            values.put(column, value);
+        }
+        return this;
     }
 
     /** Sets a column to what SQL says. */
     Insert setSql(String column, String sql) {
-        columns.add(column);
-        values.add(sql);
-        return this;
+        return set(column, new Sql(sql));
+    }
+
+    String table() {
+        return table;
+    }
+
+    @Nullable
+    Object value(String column) {
+        return values.get(column);
+    }
+
+    /** Its columns in the order of setting. */
+    Set<String> columns() {
+        return values.keySet();
+    }
+
+    /** What goes into them, in the same order. */
+    Collection<Object> values() {
+        return values.values();
     }
 
     private static String literal(Object value) {
-        if (value instanceof Integer || value instanceof Boolean) {
+        if (value instanceof Sql sql) {
+            return sql.text();
+        }
+        if (value instanceof Number || value instanceof Boolean) {
             return value.toString();
         }
         if (value instanceof Instant instant) {
@@ -54,6 +87,8 @@ final class Insert {
 
     @Override
     public String toString() {
-        return "insert into " + table + " (" + columns + ")\nselect " + values + " from demo_start;\n";
+        String literals = values.values().stream().map(Insert::literal).collect(Collectors.joining(", "));
+        return "insert into " + table + " (" + String.join(", ", columns()) + ")\nselect " + literals
+                + " from demo_start;\n";
     }
 }

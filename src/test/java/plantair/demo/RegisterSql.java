@@ -1,7 +1,10 @@
 package plantair.demo;
 
+import plantair.equipment.CompressorFacts;
 import plantair.equipment.CompressorPlate;
+import plantair.equipment.PipeFacts;
 import plantair.equipment.ReceiverFacts;
+import plantair.site.SiteFacts;
 
 /** The registers as SQL. */
 final class RegisterSql {
@@ -14,41 +17,43 @@ final class RegisterSql {
 
     void add() {
         for (var site : Registers.SITES) {
-            script.add(new Insert("site")
-                    .set("name", site.name())
-                    .set("zone", site.zone())
-                    .set("elevation", site.elevation())
-                    .set("barometer", site.barometer())
-                    .set("currency", site.currency())
-                    .set("tariff", site.tariff())
-                    .set("note", site.note())
-                    .set("version", ChangeBook.version(site)));
+            site(site, ChangeBook.version(site));
         }
         for (var one : Registers.COMPRESSORS) {
-            compressor(one.site(), one.facts().plate(), ChangeBook.version(one.facts()));
-            script.ratings(
-                    "rating_point",
-                    "compressor_id",
-                    Script.id("compressor", one.facts().name()),
-                    one.facts().ratings());
+            compressor(one.site(), one.facts(), ChangeBook.version(one.facts()));
         }
-        Registers.RECEIVERS.forEach(one -> receiver(one.site(), one.facts()));
-        for (var one : Registers.PIPES) {
-            script.add(new Insert("pipe_piece")
-                    .setSql("site_id", Script.id("site", one.site()))
-                    .set("tag", one.facts().tag())
-                    .set("length", one.facts().length())
-                    .set("bore", one.facts().bore())
-                    .set("volume", one.facts().volume())
-                    .set("note", one.facts().note())
-                    .set("in_service", one.facts().inService())
-                    .set("version", ChangeBook.version(one.facts())));
-        }
+        Registers.RECEIVERS.forEach(one -> receiver(one.site(), one.facts(), ChangeBook.version(one.facts())));
+        Registers.PIPES.forEach(one -> pipe(one.site(), one.facts(), ChangeBook.version(one.facts())));
     }
 
-    private void compressor(String site, CompressorPlate plate, int version) {
+    void site(SiteFacts site, int version) {
+        script.add(new Insert("site")
+                .set("name", site.name())
+                .set("zone", site.zone())
+                .set("elevation", site.elevation())
+                .set("barometer", site.barometer())
+                .set("currency", site.currency())
+                .set("tariff", site.tariff())
+                .set("note", site.note())
+                .set("version", version));
+    }
+
+    void pipe(String site, PipeFacts facts, int version) {
+        script.add(new Insert("pipe_piece")
+                .set("site_id", script.idOf("site", site))
+                .set("tag", facts.tag())
+                .set("length", facts.length())
+                .set("bore", facts.bore())
+                .set("volume", facts.volume())
+                .set("note", facts.note())
+                .set("in_service", facts.inService())
+                .set("version", version));
+    }
+
+    void compressor(String site, CompressorFacts facts, int version) {
+        CompressorPlate plate = facts.plate();
         script.add(new Insert("compressor")
-                .setSql("site_id", Script.id("site", site))
+                .set("site_id", script.idOf("site", site))
                 .set("tag", plate.tag())
                 .set("maker_model", plate.makerModel())
                 .set("serial_number", plate.serialNumber())
@@ -66,11 +71,12 @@ final class RegisterSql {
                 .set("note", plate.note())
                 .set("in_service", plate.inService())
                 .set("version", version));
+        script.ratings("rating_point", "compressor_id", script.idOf("compressor", plate.tag()), facts.ratings());
     }
 
-    private void receiver(String site, ReceiverFacts facts) {
+    void receiver(String site, ReceiverFacts facts, int version) {
         script.add(new Insert("receiver")
-                .setSql("site_id", Script.id("site", site))
+                .set("site_id", script.idOf("site", site))
                 .set("tag", facts.tag())
                 .set("volume", facts.volume())
                 .set("volume_known_by", facts.volumeKnownBy())
@@ -83,6 +89,6 @@ final class RegisterSql {
                 .set("head_required", facts.headRequired())
                 .set("note", facts.note())
                 .set("in_service", facts.inService())
-                .set("version", ChangeBook.version(facts)));
+                .set("version", version));
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.UUID;
 import plantair.equipment.RatingEntry;
 
-/** The statements so far. */
-final class Script {
+/** Where rows go: here into a text of statements, in which the database finds the ids. */
+class Script {
 
     private final StringBuilder sql = new StringBuilder();
 
@@ -15,10 +15,20 @@ final class Script {
         sql.append(insert);
     }
 
-    void ratings(String table, String owner, String ownerId, List<RatingEntry> ratings) {
+    /** The id of a thing of a register, as a value of a row. */
+    Object idOf(String table, String name) {
+        return new Insert.Sql(id(table, name));
+    }
+
+    /** The id of a test, as a value of a row. */
+    Object idOf(UUID test) {
+        return new Insert.Sql(testId(test));
+    }
+
+    void ratings(String table, String owner, Object ownerId, List<RatingEntry> ratings) {
         for (int i = 0; i < ratings.size(); i++) {
             add(new Insert(table)
-                    .setSql(owner, ownerId)
+                    .set(owner, ownerId)
                     .set("position", i)
                     .set("pressure", ratings.get(i).pressure())
                     .set("flow", ratings.get(i).flow())

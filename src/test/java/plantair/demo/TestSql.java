@@ -21,9 +21,9 @@ final class TestSql {
         TestDraft draft = test.draft();
         var insert = new Insert("pump_up_test")
                 .set("submission", draft.submission())
-                .setSql(
+                .set(
                         "compressor_id",
-                        Script.id("compressor", draft.compressor().tag()))
+                        script.idOf("compressor", draft.compressor().tag()))
                 .set("performed_at", draft.performedAt())
                 .set("zone", draft.zone())
                 .set("tester", draft.tester());
@@ -36,11 +36,11 @@ final class TestSql {
                 .set("recorded_at", test.recordedAt())
                 .set("recorded_by", draft.tester());
         if (test.correction() != null) {
-            insert.setSql("supersedes_id", Script.testId(test.correction().supersedes()))
+            insert.set("supersedes_id", script.idOf(test.correction().supersedes()))
                     .set("reason", test.correction().reason());
         }
         script.add(insert);
-        String id = Script.testId(draft.submission());
+        Object id = script.idOf(draft.submission());
         for (int i = 0; i < draft.volumes().size(); i++) {
             volume(id, i, draft.volumes().get(i));
         }
@@ -78,12 +78,12 @@ final class TestSql {
                 .set("control", checks.control());
     }
 
-    private void instrument(String testId, int position, InstrumentCopy copy) {
+    private void instrument(Object testId, int position, InstrumentCopy copy) {
         script.add(new Insert("pump_up_instrument")
-                .setSql("test_id", testId)
+                .set("test_id", testId)
                 .set("position", position)
                 .set("kind", copy.kind())
-                .setSql("instrument_id", Script.id("instrument", copy.tag()))
+                .set("instrument_id", script.idOf("instrument", copy.tag()))
                 .set("tag", copy.tag())
                 .set("span", copy.span())
                 .set("limit_percent", copy.limitPercent())
@@ -93,13 +93,13 @@ final class TestSql {
                 .set("status", copy.status()));
     }
 
-    private void volume(String testId, int position, VolumeCopy copy) {
+    private void volume(Object testId, int position, VolumeCopy copy) {
         String register = copy.kind() == VolumePart.Kind.RECEIVER ? "receiver" : "pipe_piece";
         script.add(new Insert("pump_up_volume")
-                .setSql("test_id", testId)
+                .set("test_id", testId)
                 .set("position", position)
                 .set("kind", copy.kind())
-                .setSql("source_id", Script.id(register, copy.label()))
+                .set("source_id", script.idOf(register, copy.label()))
                 .set("label", copy.label())
                 .set("volume", copy.volume())
                 .set("length", copy.length())
@@ -108,9 +108,9 @@ final class TestSql {
                 .set("known_by", copy.knownBy()));
     }
 
-    private void run(String testId, int position, RunEntry run) {
+    private void run(Object testId, int position, RunEntry run) {
         script.add(new Insert("pump_up_run")
-                .setSql("test_id", testId)
+                .set("test_id", testId)
                 .set("position", position)
                 .set("start_pressure", run.startPressure())
                 .set("stop_pressure", run.stopPressure())
