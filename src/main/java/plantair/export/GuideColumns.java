@@ -19,11 +19,12 @@ final class GuideColumns {
     static Stream<TestColumn> all() {
         return Stream.of(
                         Stream.of(text(
-                                "laps",
-                                "marks passed in the run, as typed: pressure @ time from the start, with their unit codes",
-                                run -> Optional.ofNullable(run.typed().laps())
-                                        .map(Laps::text)
-                                        .orElse(null))),
+                                        "laps",
+                                        "marks passed in the run, as typed: pressure @ time from the start, with their unit codes",
+                                        run -> Optional.ofNullable(run.typed().laps())
+                                                .map(Laps::text)
+                                                .orElse(null))
+                                .ofRun()),
                         reading(
                                 "drained",
                                 "liquid that came out of the receiver before the runs",

@@ -19,7 +19,8 @@ final class IdentityColumns {
     static Stream<TestColumn> all() {
         return Stream.of(
                 code("test_id", "number of the test", run -> run.test().id()),
-                code("run", "number of the run in its test, from 1", TestRun::number),
+                code("run", "number of the run in its test, from 1", TestRun::number)
+                        .ofRun(),
                 text(
                         "site",
                         "name of the site, as the register has it now",

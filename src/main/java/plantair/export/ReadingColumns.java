@@ -41,7 +41,8 @@ final class ReadingColumns {
                                 Si.GAUGE),
                         reading("settled_air", "receiver air after waiting", run(RunEntry::settledAir), Si.TEMPERATURE),
                         reading("settled_wait", "how long was waited", run(RunEntry::settledWait), Si.TIME))
-                .flatMap(columns -> columns);
+                .flatMap(columns -> columns)
+                .map(TestColumn::ofRun);
     }
 
     private static Stream<TestColumn> ofTest() {

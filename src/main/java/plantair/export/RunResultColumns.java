@@ -31,7 +31,8 @@ final class RunResultColumns {
                                         "run_warming_k",
                                         "rise of the air temperature in that model",
                                         WarmingFactor::warming)))
-                .flatMap(columns -> columns);
+                .flatMap(columns -> columns)
+                .map(TestColumn::ofRun);
     }
 
     private static TestColumn warming(String header, String description, ToDoubleFunction<WarmingFactor> value) {

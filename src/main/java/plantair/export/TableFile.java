@@ -37,16 +37,19 @@ public class TableFile {
     }
 
     private void write(DataFile file, Optional<Long> compressorId, Appendable out) throws IOException {
-        CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180);
+        var text = new StringBuilder();
+        CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180);
         printer.printRecord(file.headers());
         Batch batch = next(file, compressorId, Collections.nCopies(file.key().size(), -1L));
         while (!batch.rows.isEmpty()) {
             for (List<String> row : batch.rows) {
                 printer.printRecord(row);
             }
-            printer.flush();
+            out.append(text);
+            text.setLength(0);
             batch = batch.rows.size() < BATCH ? Batch.NONE : next(file, compressorId, batch.last);
         }
+        out.append(text);
     }
 
     private record Batch(List<List<String>> rows, List<Long> last) {

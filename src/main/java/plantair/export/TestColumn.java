@@ -12,15 +12,22 @@ import plantair.quantity.Entered;
  *
  * @param header its name
  * @param description what stands in it
+ * @param isOfRun whether it differs between the runs of a test
  * @param value its cell for a run; empty text when there is nothing
  */
-record TestColumn(String header, String description, Function<TestRun, String> value) {
+record TestColumn(String header, String description, boolean isOfRun, Function<TestRun, String> value) {
+
+    /** The same as a column that differs between the runs of a test. */
+    TestColumn ofRun() {
+        return new TestColumn(header, description, true, value);
+    }
 
     /** Words that somebody typed or that hold such words. */
     static TestColumn text(String header, String description, Function<TestRun, @Nullable String> text) {
         return new TestColumn(
                 header,
                 description,
+                false,
                 run -> Optional.ofNullable(text.apply(run)).map(SafeText::of).orElse(""));
     }
 
@@ -29,6 +36,7 @@ record TestColumn(String header, String description, Function<TestRun, String> v
         return new TestColumn(
                 header,
                 description,
+                false,
                 run -> Optional.ofNullable(code.apply(run))
                         .map(Object::toString)
                         .orElse(""));
@@ -39,6 +47,7 @@ record TestColumn(String header, String description, Function<TestRun, String> v
         return new TestColumn(
                 header,
                 description,
+                false,
                 run -> Optional.ofNullable(number.apply(run))
                         .map(TestColumn::plain)
                         .orElse(""));

@@ -2,6 +2,7 @@ package plantair.export;
 
 import jakarta.persistence.EntityManager;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -66,7 +67,8 @@ public class TestFile {
      * @throws IOException when the reader has gone away
      */
     public void write(ExportFilter filter, Appendable out) throws IOException {
-        CSVPrinter printer = new CSVPrinter(out, RFC_4180);
+        var text = new StringBuilder();
+        CSVPrinter printer = new CSVPrinter(text, RFC_4180);
         long last = 0;
         boolean more = true;
         while (more) {
@@ -75,7 +77,8 @@ public class TestFile {
             for (List<String> row : batch.rows) {
                 printer.printRecord(row);
             }
-            printer.flush();
+            out.append(text);
+            text.setLength(0);
             last = batch.last;
             more = batch.size == BATCH;
         }
@@ -98,8 +101,7 @@ public class TestFile {
         Said said = said(found.stream().map(PumpUpTest::id).toList());
         List<List<String>> rows = found.stream()
                 .filter(filter::holds)
-                .flatMap(test -> runs(test, said))
-                .map(TestFile::row)
+                .flatMap(test -> rows(runs(test, said)))
                 .toList();
         return new Batch(found.size(), found.get(found.size() - 1).id(), rows);
     }
@@ -122,7 +124,7 @@ public class TestFile {
                         .collect(Collectors.toMap(TestReview::testId, Function.identity())));
     }
 
-    private Stream<TestRun> runs(PumpUpTest test, Said said) {
+    private List<TestRun> runs(PumpUpTest test, Said said) {
         StoredResult stored = said.results.get(test.id());
         PumpUpResult result = projection.result(stored);
         return IntStream.rangeClosed(1, test.runs().size())
@@ -133,10 +135,26 @@ public class TestFile {
                         said.certificates.get(test.id()),
                         said.corrections.get(test.id()),
                         said.reviews.get(test.id()),
-                        number));
+                        number))
+                .toList();
     }
 
-    private static List<String> row(TestRun run) {
-        return TestColumns.ALL.stream().map(column -> column.value().apply(run)).toList();
+    /** What is the same in every run of a test is asked once. */
+    private static Stream<List<String>> rows(List<TestRun> runs) {
+        TestRun test = runs.get(0).ofNoRun();
+        List<String> ofTest = TestColumns.ALL.stream()
+                .map(column -> column.isOfRun() ? "" : column.value().apply(test))
+                .toList();
+        return runs.stream().map(run -> row(run, ofTest));
+    }
+
+    private static List<String> row(TestRun run, List<String> ofTest) {
+        List<String> row = new ArrayList<>(ofTest);
+        for (int column = 0; column < row.size(); column++) {
+            if (TestColumns.ALL.get(column).isOfRun()) {
+                row.set(column, TestColumns.ALL.get(column).value().apply(run));
+            }
+        }
+        return row;
     }
 }

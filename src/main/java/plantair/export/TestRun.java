@@ -17,7 +17,7 @@ import plantair.testrecord.TestReview;
  * @param certificate the certificate that restates it; null when it is as recorded
  * @param supersededBy the test that took its place; null while it is current
  * @param review the review of a second person; null when there is none
- * @param number the number of the run, from 1
+ * @param number the number of the run, from 1; 0 where no run is asked for
  */
 record TestRun(
         PumpUpTest test,
@@ -27,6 +27,11 @@ record TestRun(
         @Nullable Long supersededBy,
         @Nullable TestReview review,
         int number) {
+
+    /** The test alone: whoever asks it for a run is refused. */
+    TestRun ofNoRun() {
+        return new TestRun(test, stored, result, certificate, supersededBy, review, 0);
+    }
 
     RunEntry typed() {
         return test.runs().get(number - 1);

@@ -39,22 +39,25 @@ final class Campaign {
     private final Compressor compressor;
     private final List<VolumeCopy> volumes;
     private final Function<LocalDate, List<InstrumentCopy>> gauges;
+    private final double step;
     private final Random random;
     private int copied;
 
     Campaign(Machine machine, Compressor compressor, List<VolumeCopy> volumes) {
-        this(machine, compressor, volumes, day -> GaugeCopies.of(machine, day));
+        this(machine, compressor, volumes, day -> GaugeCopies.of(machine, day), RunSimulation.FINE_STEP);
     }
 
     Campaign(
             Machine machine,
             Compressor compressor,
             List<VolumeCopy> volumes,
-            Function<LocalDate, List<InstrumentCopy>> gauges) {
+            Function<LocalDate, List<InstrumentCopy>> gauges,
+            double step) {
         this.machine = machine;
         this.compressor = compressor;
         this.volumes = volumes;
         this.gauges = gauges;
+        this.step = step;
         random = new Random(20_200_113L * machine.tag().hashCode());
     }
 
@@ -81,7 +84,7 @@ final class Campaign {
         int count = occasion.runs(USUAL_RUNS + (random.nextInt(4) == 0 ? 1 : 0));
         for (int run = 0; run < count; run++) {
             var simulation = new RunSimulation(
-                    machine, gauge, weather, flow * occasion.runFactor(run), occasion.leak(), volume, random);
+                    step, machine, gauge, weather, flow * occasion.runFactor(run), occasion.leak(), volume, random);
             RunSimulation.Seen seen = simulation.watch();
             runs.add(seen.entry());
             delivered += seen.trueFlow() / count;

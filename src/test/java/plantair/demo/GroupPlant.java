@@ -28,10 +28,11 @@ import plantair.testrecord.VolumeCopy;
 final class GroupPlant {
 
     private static final int MACHINES_A_SITE = 40;
+    private static final double STEP = 0.5;
     private static final LocalDate FIRST = LocalDate.of(2016, 1, 4);
     private static final LocalDate LAST = LocalDate.of(2026, 5, 29);
 
-    /** The one whose air settles for twelve minutes takes ten times as long to simulate, so there are few of its kind. */
+    /** The one whose air settles for twelve minutes takes ten times as long to simulate, so there are fewer of its kind. */
     private static final List<Machine> KINDS = List.of(
             Machines.C01,
             Machines.C02,
@@ -117,7 +118,8 @@ final class GroupPlant {
         new GaugeSql(rows).gauge(gauge, 0);
         rows.send();
         Machine truth = truth(kind, facts.plate().tag(), random);
-        var campaign = new Campaign(truth, new Compressor(new Site(site), facts), volumes, day -> List.of(copy(gauge)));
+        var campaign =
+                new Campaign(truth, new Compressor(new Site(site), facts), volumes, day -> List.of(copy(gauge)), STEP);
         TestSql sql = new TestSql(rows);
         campaign.tests(occasions(count, random)).forEach(sql::add);
     }
