@@ -33,7 +33,7 @@ class ItemAirTests {
         assertThat(ItemAir.here(CFM_10, FlowBasis.UNKNOWN, FEET_5000)).isEqualTo(CFM_10);
     }
 
-    /** 5,000 ft and 90 psig: 1.17, table of a trade handbook for tools at altitude, as in ChokedNozzleReferenceTests. */
+    /** 1.17 at 5,000 ft and 90 psig, see ChokedNozzleReferenceTests. */
     @Test
     void carriesAFigureOfSeaLevelToTheSite() {
         FlowRate there = ItemAir.fromSeaLevel(CFM_10, FlowBasis.INTAKE, PSIG_90, FEET_5000);
