@@ -33,7 +33,11 @@ public enum AttachedTo {
     /** An inspection of a receiver. */
     INSPECTION("/receivers"),
     /** Damage seen on a receiver. */
-    FINDING("/receivers");
+    FINDING("/receivers"),
+    /** A leak test of a site. */
+    LEAK_TEST("/leak-tests/{id}"),
+    /** A leak that was found. */
+    FOUND_LEAK("/leaks/{id}");
 
     private static final String ID = "{id}";
 
