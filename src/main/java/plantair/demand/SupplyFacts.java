@@ -61,8 +61,7 @@ public record SupplyFacts(
                 .add(
                         "on standby",
                         String.join(
-                                ", ",
-                                standby.stream().map(StandbyMachine::tag).toList()))
+                                ", ", standby.stream().map(StandbyMachine::tag).toList()))
                 .add("note", note)
                 .toString();
     }

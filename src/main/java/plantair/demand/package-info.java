@@ -8,6 +8,7 @@
             "site",
             "equipment",
             "testrecord",
+            "leaktest",
             "register",
             "web"
         })

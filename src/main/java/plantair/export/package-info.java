@@ -11,6 +11,8 @@
             "maintenance",
             "due",
             "vessel",
+            "demand",
+            "supply",
             "register",
             "attachment",
             "testrecord",

@@ -44,6 +44,15 @@ public record Capacity(List<CapacityPart> parts, FlowBasis basis) {
         return new MeasuredFlow(new FlowRate(sum), new FlowRate(StrictMath.sqrt(squares)), basis);
     }
 
+    /** What is left of it after leaks, which count as independent of it. */
+    public MeasuredFlow less(MeasuredFlow leaks) {
+        MeasuredFlow total = total();
+        double net = total.flow().cubicMetresPerSecond() - leaks.flow().cubicMetresPerSecond();
+        double alone = total.standardUncertainty().cubicMetresPerSecond();
+        double lost = leaks.standardUncertainty().cubicMetresPerSecond();
+        return new MeasuredFlow(new FlowRate(net), new FlowRate(StrictMath.sqrt(alone * alone + lost * lost)), basis);
+    }
+
     /** Its largest machine, the first of equals; empty without machines. */
     public Optional<CapacityPart> largest() {
         return parts.stream().reduce((one, other) -> other.perSecond() > one.perSecond() ? other : one);

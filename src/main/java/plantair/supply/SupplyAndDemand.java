@@ -56,17 +56,38 @@ public record SupplyAndDemand(Capacity capacity, MeasuredFlow leaks, List<Demand
 
     /** Capacity less leaks. */
     public MeasuredFlow net() {
-        return net(capacity);
+        return capacity.less(leaks);
     }
 
     /** Capacity less leaks when the largest machine stands. */
     public MeasuredFlow netWithoutLargest() {
-        return net(capacity.withoutLargest());
+        return capacity.withoutLargest().less(leaks);
     }
 
     /** What all items need with their reserves. */
     public MeasuredFlow need() {
         return need(items);
+    }
+
+    /** What the margin is least sure by. */
+    public enum Source {
+        /** What the machines deliver. */
+        CAPACITY,
+        /** What is lost. */
+        LEAKS,
+        /** What the items take. */
+        DEMAND
+    }
+
+    /** Which of the three brings most of the uncertainty of the margin with the reserve; the first of equals. */
+    public Source leastSure() {
+        double machines = capacity.total().standardUncertainty().cubicMetresPerSecond();
+        double lost = leaks.standardUncertainty().cubicMetresPerSecond();
+        double taken = need().standardUncertainty().cubicMetresPerSecond();
+        if (machines >= lost && machines >= taken) {
+            return Source.CAPACITY;
+        }
+        return lost >= taken ? Source.LEAKS : Source.DEMAND;
     }
 
     /** Items of which not even a single one can run for long when the largest machine stands, as far as that can be told. */
@@ -79,19 +100,12 @@ public record SupplyAndDemand(Capacity capacity, MeasuredFlow leaks, List<Demand
     }
 
     private Margin margin(Capacity running, List<DemandItem> fed) {
-        return margin(net(running), need(fed));
+        return margin(running.less(leaks), need(fed));
     }
 
     private static Margin margin(MeasuredFlow supply, MeasuredFlow need) {
         double squares = square(supply.standardUncertainty()) + square(need.standardUncertainty());
         return Margin.of(supply.flow(), need.flow(), new FlowRate(StrictMath.sqrt(squares)));
-    }
-
-    private MeasuredFlow net(Capacity running) {
-        MeasuredFlow total = running.total();
-        double net = total.flow().cubicMetresPerSecond() - leaks.flow().cubicMetresPerSecond();
-        double squares = square(total.standardUncertainty()) + square(leaks.standardUncertainty());
-        return new MeasuredFlow(new FlowRate(net), new FlowRate(StrictMath.sqrt(squares)), capacity.basis());
     }
 
     private static double square(FlowRate u) {

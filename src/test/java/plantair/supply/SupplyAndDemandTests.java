@@ -103,6 +103,16 @@ class SupplyAndDemandTests {
         assertThat(dry.withoutReserve().load()).isEmpty();
     }
 
+    /** Machines of 3 % together 3.3 cfm, leaks 1.2; a nozzle known to 5 % needs 206 ± 10, one known exactly nothing. */
+    @Test
+    void namesWhatTheMarginIsLeastSureBy() {
+        assertThat(blastRoom(BlastNozzle.NO_5, 0.03).leastSure()).isEqualTo(SupplyAndDemand.Source.CAPACITY);
+        assertThat(blastRoom(BlastNozzle.NO_5, 0).leastSure()).isEqualTo(SupplyAndDemand.Source.LEAKS);
+        var item = new DemandItem("blast room", 1, cfm(137, 0.05), 1, BlastNozzle.RESERVE);
+        assertThat(new SupplyAndDemand(twoMachines(0.03), cfm(12, 0.1), List.of(item)).leastSure())
+                .isEqualTo(SupplyAndDemand.Source.DEMAND);
+    }
+
     @Test
     void namesTheLargestMachine() {
         assertThat(twoMachines(0).largest().orElseThrow().label()).isEqualTo("A");
