@@ -36,7 +36,7 @@ record ItemReading(AbsolutePressure station, SupplyFacts choice) {
     }
 
     private Optional<DemandItem> worn(DemandFacts facts) {
-        if (facts.nozzle() == null || facts.pressure() == null) {
+        if (facts.nozzle() == null || facts.pressure() == null || item(facts).isEmpty()) {
             return Optional.empty();
         }
         GaugePressure pressure = GaugePressure.of(facts.pressure());

@@ -68,6 +68,16 @@ public record SiteBalance(
         return items.stream().anyMatch(use -> use.worn() != null) ? answer(ItemUse::later) : Optional.empty();
     }
 
+    /** What cannot be kept running without the largest machine, not even alone; events live on what is stored. */
+    public List<DemandItem> stoppedByLoss(SupplyAndDemand answer) {
+        List<DemandItem> steady = items.stream()
+                .filter(use -> use.facts().kind() != DemandKind.EVENT)
+                .map(ItemUse::now)
+                .flatMap(Optional::stream)
+                .toList();
+        return answer.stoppedByLoss().stream().filter(steady::contains).toList();
+    }
+
     /** Whether machines are left out that may well deliver. */
     public boolean hasGaps() {
         return leftOut.stream().anyMatch(machine -> machine.why().isGap());

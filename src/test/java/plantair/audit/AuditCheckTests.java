@@ -78,6 +78,9 @@ abstract class AuditCheckTests {
             Map.entry("vessel_inspection", new Sealed(ChangeKind.INSPECTION, "id")),
             Map.entry("wall_reading", new Sealed(ChangeKind.INSPECTION, "inspection_id")),
             Map.entry("vessel_finding", new Sealed(ChangeKind.FINDING, "id")),
+            Map.entry("demand_item", new Sealed(ChangeKind.DEMAND_ITEM, "id")),
+            Map.entry("supply_choice", new Sealed(ChangeKind.SUPPLY_CHOICE, "id")),
+            Map.entry("supply_standby", new Sealed(ChangeKind.SUPPLY_CHOICE, "choice_id")),
             Map.entry("due_interval", new Sealed(ChangeKind.INTERVAL, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 
@@ -115,6 +118,7 @@ abstract class AuditCheckTests {
             "rating_point.compressor_id",
             "receiver.id",
             "relief_valve.id",
+            "supply_choice.id",
             "vessel_inspection.id",
             "wall_reading.inspection_id");
 
@@ -276,7 +280,9 @@ abstract class AuditCheckTests {
                         "gauge_restatement_test",
                         "test_id",
                         "wall_reading",
-                        "position")
+                        "position",
+                        "supply_standby",
+                        "compressor_id")
                 .getOrDefault(table, "");
         String first = owner + " = " + id;
         return second.isEmpty()

@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.account.Role;
 import plantair.account.SignedIn;
+import plantair.testing.DemandForms;
 import plantair.testing.People;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
@@ -57,6 +58,7 @@ final class AuditedPlant {
         send(site, withdrawal(1));
         attach(site, "COMPRESSOR/1", SampleFiles.png());
         sendAll(site, VesselForms.all().toArray(SentForm[]::new));
+        sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
         sendAll(
                 site,
                 SITE.with("name", "South works"),

@@ -20,8 +20,14 @@ final class DemandSql {
     }
 
     void add() {
-        choice(Registers.GULL, "100 [psi]", "25 %", "Header of the compressor house.");
+        choice(Registers.GULL, "110 [psi]", "25 %", "Header of the compressor house. C-03 is kept for the harvest.");
         choice(Registers.MESA, "7.0 bar", "20 %", "");
+        script.add(new Insert("supply_standby")
+                .setSql(
+                        "choice_id",
+                        "(select id from supply_choice where site_id = " + Script.id("site", Registers.GULL) + ")")
+                .setSql("compressor_id", Script.id("compressor", "C-03"))
+                .set("tag", "C-03"));
         gull();
         mesa();
     }

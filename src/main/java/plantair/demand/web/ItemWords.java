@@ -3,6 +3,7 @@ package plantair.demand.web;
 import org.springframework.stereotype.Component;
 import plantair.demand.DemandFacts;
 import plantair.demand.StatedAt;
+import plantair.quantity.FlowBasis;
 
 /** Says from what the air of an item is told, as it was typed. */
 @Component
@@ -29,7 +30,9 @@ final class ItemWords {
             return words.say(
                     "demand.air.hole", facts.bore(), words.say("demand.edge.short." + facts.edge()), facts.pressure());
         }
-        String basis = words.say("basis." + facts.basis());
+        String basis = facts.basis() == FlowBasis.UNKNOWN
+                ? words.say("demand.basis.unknown")
+                : words.say("basis." + facts.basis());
         if (facts.stated() == StatedAt.SEA_LEVEL) {
             return words.say("demand.air.seaLevel", facts.flow(), basis, facts.pressure());
         }

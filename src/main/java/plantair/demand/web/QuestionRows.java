@@ -21,6 +21,8 @@ final class QuestionRows {
     private static final double SURE = 0.99;
     private static final double LIKELY = 0.8;
 
+    private static final String PEAK = "peak";
+
     private final Words words;
 
     QuestionRows(Words words) {
@@ -35,7 +37,7 @@ final class QuestionRows {
         String largest = answer.capacity().largest().map(CapacityPart::label).orElseThrow();
         rows.add(row("loss", largest, answer.withoutLargest(), advice, flows));
         balance.worn().ifPresent(worn -> rows.add(row("worn", null, worn.withReserve(), advice, flows)));
-        rows.add(row("peak", null, answer.atPeak(), advice, flows));
+        rows.add(row(PEAK, null, answer.atPeak(), advice, flows));
         return rows;
     }
 
@@ -49,11 +51,17 @@ final class QuestionRows {
         return new Status(kind, words.say("supply.verdict." + verdict));
     }
 
+    /** Hardly any plant can feed everything at once: that it cannot is no alarm. */
+    private Status expected(Verdict verdict) {
+        Status status = status(verdict);
+        return verdict == Verdict.NOT_ENOUGH ? new Status(Kind.NONE, status.word()) : status;
+    }
+
     private QuestionRow row(String code, @Nullable String machine, Margin margin, String advice, Flows flows) {
         return new QuestionRow(
                 code,
                 words.say("supply.question." + code, machine),
-                status(margin.verdict()),
+                code.equals(PEAK) ? expected(margin.verdict()) : status(margin.verdict()),
                 flows.number(margin.supply(), margin.u()),
                 flows.number(margin.need(), margin.u()),
                 flows.both(margin.margin(), margin.u()),
@@ -66,8 +74,8 @@ final class QuestionRows {
         if (margin.verdict() != Verdict.CANNOT_BE_TOLD) {
             return Optional.empty();
         }
-        String least = flows.number(margin.settledBy(), margin.settledBy());
-        String now = flows.number(margin.u(), margin.u());
+        String least = flows.about(margin.settledBy());
+        String now = flows.about(margin.u());
         return Optional.of(words.say("supply.settled", least, now, flows.unit(), advice));
     }
 
@@ -88,6 +96,6 @@ final class QuestionRows {
         if (probability > SURE) {
             return "> 99 %";
         }
-        return probability < 1 - SURE ? "< 1 %" : Rounded.places(100 * probability, 0) + " %";
+        return probability < 1 - SURE ? "< 1 %" : Rounded.places(100 * probability, 1) + " %";
     }
 }

@@ -99,7 +99,7 @@ final class SupplyViews {
                 .ifPresentOrElse(
                         load -> notes.add(words.say("supply.note.load", Rounded.places(100 * load, 0))),
                         () -> notes.add(words.say("supply.note.nothingLeft")));
-        List<DemandItem> stopped = answer.stoppedByLoss();
+        List<DemandItem> stopped = balance.stoppedByLoss(answer);
         if (!stopped.isEmpty()) {
             notes.add(words.say(
                     "supply.note.loss",
