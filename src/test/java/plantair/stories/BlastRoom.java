@@ -29,8 +29,8 @@ final class BlastRoom {
                 RECEIVER.with("volume", "400", "[gal_us]"),
                 GAUGE,
                 certificate("K-1", "2026-01-02"),
-                test("95.7"),
-                test("140.4").at("/compressors/2/tests"),
+                test("96.5"),
+                test("141.6").at("/compressors/2/tests"),
                 DemandForms.CHOICE);
     }
 

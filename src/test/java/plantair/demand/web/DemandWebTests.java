@@ -234,31 +234,25 @@ abstract class DemandWebTests {
     void keepsTheChoicesOfASiteAndWhyTheyChanged() {
         send(CHOICE.with("standby", "1"));
 
-        assertThat(CHOICE.with("edit.version", "0")
-                        .with("standby", "1")
-                        .post(site)
-                        .status())
+        assertThat(again().with("standby", "1").post(site).status())
                 .as("nothing would change")
                 .isEqualTo(422);
-        assertThat(CHOICE.with("standby", "7")
-                        .with("edit.version", "0")
-                        .post(site)
-                        .error("standby"))
+        assertThat(again().with("standby", "7").post(site).error("standby")).isNotEmpty();
+        assertThat(again().with("leaksFrom", "NONE").post(site).error("leaks")).isNotEmpty();
+        assertThat(again().with("leaks.number", "").post(site).error("leaks")).isNotEmpty();
+        assertThat(again().with("edit.reason", "").post(site).error("edit.reason"))
                 .isNotEmpty();
-        assertThat(CHOICE.with("leaksFrom", "NONE")
-                        .with("edit.version", "0")
-                        .post(site)
-                        .error("leaks"))
-                .isNotEmpty();
-        assertThat(CHOICE.with("leaks.number", "")
-                        .with("edit.version", "0")
-                        .post(site)
-                        .error("leaks"))
-                .isNotEmpty();
+        assertThat(CHOICE.post(site).status()).as("a form from before").isEqualTo(409);
         assertThat(SentForm.get(site, "/changes").page().text()).contains("on standby: C-1", "first look");
-        send(CHOICE.with("edit.version", "0").with("edit.reason", "runs again"));
+        send(again().with("edit.reason", "runs again"));
         assertThat(jdbc.queryForObject("select count(*) from supply_standby", Long.class))
                 .isZero();
+    }
+
+    /** The form as it is opened after the first choice. */
+    private SentForm again() {
+        var page = SentForm.get(site, "/sites/1/supply/choices");
+        return CHOICE.with("edit.version", page.typed("edit.version"));
     }
 
     @Test
