@@ -157,6 +157,42 @@ insert into vessel_inspection (submission, receiver_id, kind, done_on, inspector
 select cast('5de1ed15-e11d-3dbc-adfb-71175d6371d0' as uuid), (select id from receiver where tag = 'R-12'), 'EXTERNAL', date '2026-01-29', 'Inspector T. Okafor, commission 4471 (invented)', 'Invented inspection office', 'No findings.', '', false, timestamp with time zone '2026-01-29 22:00:00+00', 'Marguerite Bélanger' from demo_start;
 insert into vessel_finding (submission, receiver_id, found_on, kind, note, recorded_at, recorded_by)
 select cast('dcb9be2f-604e-3df9-9deb-9659bed4748d' as uuid), (select id from receiver where tag = 'R-13'), date '2021-10-05', 'NO_PLATE', 'Painted over; nothing can be read under the paint.', timestamp with time zone '2021-10-05 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into supply_choice (site_id, working_pressure, reserve, leaks_from, note, version)
+select (select id from site where name = 'Gull Point cannery'), '100 [psi]', '25 %', 'TEST', 'Header of the compressor house.', 0 from demo_start;
+insert into supply_choice (site_id, working_pressure, reserve, leaks_from, note, version)
+select (select id from site where name = 'Juniper Mesa packing hall'), '7.0 bar', '20 %', 'TEST', '', 0 from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, least_pressure, use_factor, note)
+select (select id from site where name = 'Gull Point cannery'), 'Can fillers, lines 1 and 2', 'TOOL', 12, true, 0, '6.5 [cft_i]/min', 'UNKNOWN', 'SEA_LEVEL', '80 [psi]', '75 [psi]', '60 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, use_factor, note)
+select (select id from site where name = 'Gull Point cannery'), 'Labelers', 'TOOL', 4, true, 0, '2.2 [cft_i]/min', 'UNKNOWN', 'SEA_LEVEL', '80 [psi]', '60 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, least_pressure, use_factor, note)
+select (select id from site where name = 'Gull Point cannery'), 'Case packers', 'TOOL', 2, true, 0, '14 [cft_i]/min', 'UNKNOWN', 'SEA_LEVEL', '85 [psi]', '80 [psi]', '50 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, least_pressure, use_factor, note)
+select (select id from site where name = 'Gull Point cannery'), 'Impact wrenches, workshop', 'TOOL', 3, true, 0, '6 [cft_i]/min', 'UNKNOWN', 'SEA_LEVEL', '90 [psi]', '90 [psi]', '15 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, uncertainty, note)
+select (select id from site where name = 'Gull Point cannery'), 'Retort door seals', 'OTHER', 2, true, 0, '1.6 [cft_i]/min', 'INTAKE', 'HERE', '5 %', 'Bag test of March 2026.' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, bore, edge, pressure, use_factor, note)
+select (select id from site where name = 'Gull Point cannery'), 'Blow-off over belt 3', 'OPEN_NOZZLE', 6, true, 0, '0.09 [in_i]', 'SHARP', '60 [psi]', '70 %', 'Drilled pipe. Flat nozzles would do with a third of it.' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, nozzle, pressure, use_factor, note)
+select (select id from site where name = 'Gull Point cannery'), 'Blast cabinet, trolley shop', 'BLAST_NOZZLE', 1, true, 0, 'NO_3', '80 [psi]', '10 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, least_pressure, event_length, event_every, note)
+select (select id from site where name = 'Gull Point cannery'), 'Filter back-flush', 'EVENT', 1, true, 0, '160 [cft_i]/min', 'INTAKE', 'SEA_LEVEL', '80 [psi]', '80 [psi]', '12 s', '15 min', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, event_length, event_every, note)
+select (select id from site where name = 'Gull Point cannery'), 'Timed drains', 'EVENT', 4, true, 0, '20 [cft_i]/min', 'INTAKE', 'SEA_LEVEL', '100 [psi]', '5 s', '10 min', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, note)
+select (select id from site where name = 'Gull Point cannery'), 'Air knife, old fruit washer', 'OTHER', 1, false, 0, '60 [cft_i]/min', 'UNKNOWN', 'SEA_LEVEL', '60 [psi]', 'A blower took its place in 2024.' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, least_pressure, use_factor, note)
+select (select id from site where name = 'Juniper Mesa packing hall'), 'Filling heads', 'TOOL', 4, true, 0, '3.2 [cft_i]/min', 'UNKNOWN', 'SEA_LEVEL', '75 [psi]', '5.5 bar', '60 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, use_factor, note)
+select (select id from site where name = 'Juniper Mesa packing hall'), 'Bag sealers', 'TOOL', 3, true, 0, '2.0 [cft_i]/min', 'UNKNOWN', 'SEA_LEVEL', '80 [psi]', '50 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, bore, edge, pressure, use_factor, note)
+select (select id from site where name = 'Juniper Mesa packing hall'), 'Blow guns, cleaning', 'OPEN_NOZZLE', 2, true, 0, '2.0 mm', 'ROUNDED', '5 bar', '10 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, nozzle, pressure, use_factor, note)
+select (select id from site where name = 'Juniper Mesa packing hall'), 'Spot blaster, repairs', 'BLAST_NOZZLE', 1, true, 0, 'NO_2', '60 [psi]', '5 %', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, event_length, event_every, note)
+select (select id from site where name = 'Juniper Mesa packing hall'), 'Sorter ejectors', 'EVENT', 1, true, 0, '28 [cft_i]/min', 'INTAKE', 'SEA_LEVEL', '75 [psi]', '2 s', '20 s', '' from demo_start;
+insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, least_pressure, event_length, event_every, note)
+select (select id from site where name = 'Juniper Mesa packing hall'), 'Pallet lift', 'EVENT', 1, true, 0, '25 [cft_i]/min', 'INTAKE', 'SEA_LEVEL', '90 [psi]', '6 bar', '20 s', '6 min', '' from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
 select 'PG-01', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_A', '2 [psi]', 12, 'On C-01.', true, 0 from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)

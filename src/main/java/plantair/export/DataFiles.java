@@ -8,7 +8,11 @@ public final class DataFiles {
 
     /** What is registered before any test. */
     static final List<DataFile> BEFORE_TESTS = Stream.of(
-                    RegisterFiles.all(), InstrumentFiles.all(), VesselTables.all(), LeakTables.beforeTests())
+                    RegisterFiles.all(),
+                    InstrumentFiles.all(),
+                    VesselTables.all(),
+                    LeakTables.beforeTests(),
+                    DemandTables.all())
             .flatMap(files -> files)
             .toList();
 

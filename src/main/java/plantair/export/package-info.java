@@ -12,6 +12,7 @@
             "due",
             "vessel",
             "leaktest",
+            "demand",
             "supply",
             "register",
             "attachment",

@@ -58,6 +58,10 @@ public enum ChangeKind {
             new Part("leak_volume", "test_id", "position")),
     /** A leak that was found, and what became of it. */
     FOUND_LEAK("found_leak", new Part("found_leak_step", "leak_id", "position")),
+    /** Something that takes air at a site. */
+    DEMAND_ITEM("demand_item"),
+    /** How a site reckons its supply. */
+    SUPPLY_CHOICE("supply_choice", new Part("supply_standby", "choice_id", "compressor_id")),
     /** How often a site wants something done. */
     INTERVAL("due_interval"),
     /** An account; not its password and not what it was last used for. */

@@ -1,8 +1,8 @@
 package plantair.supply;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import plantair.quantity.FlowBasis;
@@ -44,10 +44,23 @@ public record Capacity(List<CapacityPart> parts, FlowBasis basis) {
         return new MeasuredFlow(new FlowRate(sum), new FlowRate(StrictMath.sqrt(squares)), basis);
     }
 
+    /** What is left of it after leaks, which count as independent of it. */
+    public MeasuredFlow less(MeasuredFlow leaks) {
+        MeasuredFlow total = total();
+        double net = total.flow().cubicMetresPerSecond() - leaks.flow().cubicMetresPerSecond();
+        double alone = total.standardUncertainty().cubicMetresPerSecond();
+        double lost = leaks.standardUncertainty().cubicMetresPerSecond();
+        return new MeasuredFlow(new FlowRate(net), new FlowRate(StrictMath.sqrt(alone * alone + lost * lost)), basis);
+    }
+
+    /** Its largest machine, the first of equals; empty without machines. */
+    public Optional<CapacityPart> largest() {
+        return parts.stream().reduce((one, other) -> other.perSecond() > one.perSecond() ? other : one);
+    }
+
     /** The same without its largest machine; without the first of equals. */
     public Capacity withoutLargest() {
-        var largest = parts.stream().max(Comparator.comparingDouble(CapacityPart::perSecond));
-        int out = largest.map(parts::indexOf).orElse(-1);
+        int out = largest().map(parts::indexOf).orElse(-1);
         return new Capacity(
                 IntStream.range(0, parts.size())
                         .filter(i -> i != out)

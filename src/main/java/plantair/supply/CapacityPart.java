@@ -1,7 +1,9 @@
 package plantair.supply;
 
 import java.util.List;
+import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
+import plantair.quantity.MeasuredFlow;
 
 /**
  * What one compressor adds to the capacity of a site.
@@ -19,6 +21,11 @@ public record CapacityPart(String label, FlowRate flow, double relativeRandom, L
         if (!(flow.cubicMetresPerSecond() >= 0 && relativeRandom >= 0 && relativeRandom <= Double.MAX_VALUE)) {
             throw new IllegalArgumentException("flow and uncertainty must not be negative: " + label);
         }
+    }
+
+    /** Its flow with its whole uncertainty. */
+    public MeasuredFlow measured() {
+        return new Capacity(List.of(this), FlowBasis.INTAKE).total();
     }
 
     double perSecond() {

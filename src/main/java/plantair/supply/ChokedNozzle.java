@@ -28,6 +28,11 @@ public final class ChokedNozzle {
 
     private ChokedNozzle() {}
 
+    /** Whether the flow through a hole is choked, so that its free air can be told. */
+    public static boolean isChoked(GaugePressure pressure, AbsolutePressure station) {
+        return pressure.above(station).pascals() >= CHOKED_RATIO * station.pascals();
+    }
+
     /**
      * What a hole lets through.
      *
@@ -51,7 +56,7 @@ public final class ChokedNozzle {
             throw new IllegalArgumentException("no hole: " + bore + ", coefficient " + coefficient);
         }
         double before = pressure.above(station).pascals();
-        if (!(before >= CHOKED_RATIO * station.pascals())) {
+        if (!isChoked(pressure, station)) {
             throw new IllegalArgumentException("flow is not choked at " + pressure);
         }
         double area = Math.PI / 4 * bore.metres() * bore.metres();

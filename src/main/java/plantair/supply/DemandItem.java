@@ -42,6 +42,11 @@ public record DemandItem(String label, int count, MeasuredFlow each, double useF
         return new DemandItem(label, count, each, useFactor, 0);
     }
 
+    /** The same, told as if all of them ran all the time and without a reserve. */
+    DemandItem nonstop() {
+        return new DemandItem(label, count, each, 1, 0);
+    }
+
     /** Standard uncertainty of the need, m³/s: the same of all of a kind. */
     double uNeed() {
         return each.standardUncertainty()

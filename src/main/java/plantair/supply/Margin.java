@@ -1,5 +1,6 @@
 package plantair.supply;
 
+import java.util.OptionalDouble;
 import plantair.quantity.FlowRate;
 import plantair.statistics.Conformity;
 
@@ -52,6 +53,11 @@ public record Margin(
             return Conformity.probabilityAbove(margin, u, 0);
         }
         return margin >= 0 ? 1 : 0;
+    }
+
+    /** Need as a part of the supply; empty where nothing is left of the supply. */
+    public OptionalDouble load() {
+        return supply.cubicMetresPerSecond() > 0 ? OptionalDouble.of(need.over(supply)) : OptionalDouble.empty();
     }
 
     /** Standard uncertainty of the margin that would settle it; zero where it stands at zero. */

@@ -25,7 +25,10 @@ public record SupplyAndDemand(Capacity capacity, MeasuredFlow leaks, List<Demand
         if (!oneBasis) {
             throw new IllegalArgumentException("flows must be of one basis: " + capacity.basis());
         }
-        if (!(need(items) > 0)) {
+        if (!(items.stream()
+                        .mapToDouble(item -> item.need().cubicMetresPerSecond())
+                        .sum()
+                > 0)) {
             throw new IllegalArgumentException("something must take air");
         }
     }
@@ -46,25 +49,76 @@ public record SupplyAndDemand(Capacity capacity, MeasuredFlow leaks, List<Demand
                 capacity.withoutLargest(), items.stream().map(DemandItem::bare).toList());
     }
 
-    private Margin margin(Capacity running, List<DemandItem> fed) {
-        MeasuredFlow total = running.total();
-        double supply = total.flow().cubicMetresPerSecond() - leaks.flow().cubicMetresPerSecond();
-        double squares = square(total.standardUncertainty()) + square(leaks.standardUncertainty());
-        for (DemandItem item : fed) {
-            squares += item.uNeed() * item.uNeed();
+    /** What is left when every item runs at once, without the use factor and without a reserve. */
+    public Margin atPeak() {
+        return margin(capacity, items.stream().map(DemandItem::nonstop).toList());
+    }
+
+    /** Capacity less leaks. */
+    public MeasuredFlow net() {
+        return capacity.less(leaks);
+    }
+
+    /** Capacity less leaks when the largest machine stands. */
+    public MeasuredFlow netWithoutLargest() {
+        return capacity.withoutLargest().less(leaks);
+    }
+
+    /** What all items need with their reserves. */
+    public MeasuredFlow need() {
+        return need(items);
+    }
+
+    /** What the margin is least sure by. */
+    public enum Source {
+        /** What the machines deliver. */
+        CAPACITY,
+        /** What is lost. */
+        LEAKS,
+        /** What the items take. */
+        DEMAND
+    }
+
+    /** Which of the three brings most of the uncertainty of the margin with the reserve; the first of equals. */
+    public Source leastSure() {
+        double machines = capacity.total().standardUncertainty().cubicMetresPerSecond();
+        double lost = leaks.standardUncertainty().cubicMetresPerSecond();
+        double taken = need().standardUncertainty().cubicMetresPerSecond();
+        if (machines >= lost && machines >= taken) {
+            return Source.CAPACITY;
         }
-        return Margin.of(new FlowRate(supply), new FlowRate(need(fed)), new FlowRate(StrictMath.sqrt(squares)));
+        return lost >= taken ? Source.LEAKS : Source.DEMAND;
+    }
+
+    /** Items of which not even a single one can run for long when the largest machine stands, as far as that can be told. */
+    public List<DemandItem> stoppedByLoss() {
+        MeasuredFlow left = netWithoutLargest();
+        return items.stream()
+                .filter(item -> item.each().flow().cubicMetresPerSecond() > 0)
+                .filter(item -> margin(left, item.each()).verdict() == Margin.Verdict.NOT_ENOUGH)
+                .toList();
+    }
+
+    private Margin margin(Capacity running, List<DemandItem> fed) {
+        return margin(running.less(leaks), need(fed));
+    }
+
+    private static Margin margin(MeasuredFlow supply, MeasuredFlow need) {
+        double squares = square(supply.standardUncertainty()) + square(need.standardUncertainty());
+        return Margin.of(supply.flow(), need.flow(), new FlowRate(StrictMath.sqrt(squares)));
     }
 
     private static double square(FlowRate u) {
         return u.cubicMetresPerSecond() * u.cubicMetresPerSecond();
     }
 
-    private static double need(List<DemandItem> items) {
+    private MeasuredFlow need(List<DemandItem> fed) {
         double need = 0;
-        for (DemandItem item : items) {
+        double squares = 0;
+        for (DemandItem item : fed) {
             need += item.need().cubicMetresPerSecond();
+            squares += item.uNeed() * item.uNeed();
         }
-        return need;
+        return new MeasuredFlow(new FlowRate(need), new FlowRate(StrictMath.sqrt(squares)), capacity.basis());
     }
 }

@@ -85,6 +85,9 @@ abstract class AuditCheckTests {
             Map.entry("leak_volume", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
             Map.entry("found_leak", new Sealed(ChangeKind.FOUND_LEAK, "id")),
             Map.entry("found_leak_step", new Sealed(ChangeKind.FOUND_LEAK, "leak_id")),
+            Map.entry("demand_item", new Sealed(ChangeKind.DEMAND_ITEM, "id")),
+            Map.entry("supply_choice", new Sealed(ChangeKind.SUPPLY_CHOICE, "id")),
+            Map.entry("supply_standby", new Sealed(ChangeKind.SUPPLY_CHOICE, "choice_id")),
             Map.entry("due_interval", new Sealed(ChangeKind.INTERVAL, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 
@@ -133,6 +136,7 @@ abstract class AuditCheckTests {
             "rating_point.compressor_id",
             "receiver.id",
             "relief_valve.id",
+            "supply_choice.id",
             "vessel_inspection.id",
             "wall_reading.inspection_id");
 
@@ -290,7 +294,8 @@ abstract class AuditCheckTests {
                         Map.entry("pump_up_run", "position"),
                         Map.entry("pump_up_instrument", "position"),
                         Map.entry("gauge_restatement_test", "test_id"),
-                        Map.entry("wall_reading", "position"))
+                        Map.entry("wall_reading", "position"),
+                        Map.entry("supply_standby", "compressor_id"))
                 .getOrDefault(table, "");
         String first = owner + " = " + id;
         return second.isEmpty()

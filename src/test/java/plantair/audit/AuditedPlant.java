@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.account.Role;
 import plantair.account.SignedIn;
+import plantair.testing.DemandForms;
 import plantair.testing.LeakForms;
 import plantair.testing.People;
 import plantair.testing.SampleFiles;
@@ -59,6 +60,7 @@ final class AuditedPlant {
         attach(site, "COMPRESSOR/1", SampleFiles.png());
         sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(site, leaks());
+        sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
         sendAll(
                 site,
                 SITE.with("name", "South works"),

@@ -85,6 +85,43 @@ class SupplyAndDemandTests {
 
         assertThat(left.supply().in(CFM)).isCloseTo(50, within(1e-9));
         assertThat(left.verdict()).isEqualTo(Verdict.NOT_ENOUGH);
+        assertThat(blastRoom(BlastNozzle.NO_4, 0.03).stoppedByLoss())
+                .extracting(DemandItem::label)
+                .containsExactly("blast room");
+        assertThat(blastRoom(BlastNozzle.NO_2, 0.03).stoppedByLoss()).isEmpty();
+    }
+
+    /** 137 of 141 is 97 %; nothing is left of 12 cfm when both machines of a site stand. */
+    @Test
+    void tellsHowMuchOfTheSupplyIsTaken() {
+        assertThat(blastRoom(BlastNozzle.NO_5, 0.03).withoutReserve().load().orElseThrow())
+                .isCloseTo(0.972, within(5e-4));
+        var dry = new SupplyAndDemand(
+                new Capacity(List.of(), FlowBasis.INTAKE),
+                cfm(12, 0.1),
+                List.of(new DemandItem("tool", 1, cfm(1, 0), 1, 0)));
+        assertThat(dry.withoutReserve().load()).isEmpty();
+    }
+
+    /** Machines of 3 % together 3.3 cfm, leaks 1.2; a nozzle known to 5 % needs 206 ± 10, one known exactly nothing. */
+    @Test
+    void namesWhatTheMarginIsLeastSureBy() {
+        assertThat(blastRoom(BlastNozzle.NO_5, 0.03).leastSure()).isEqualTo(SupplyAndDemand.Source.CAPACITY);
+        assertThat(blastRoom(BlastNozzle.NO_5, 0).leastSure()).isEqualTo(SupplyAndDemand.Source.LEAKS);
+        var item = new DemandItem("blast room", 1, cfm(137, 0.05), 1, BlastNozzle.RESERVE);
+        assertThat(new SupplyAndDemand(twoMachines(0.03), cfm(12, 0.1), List.of(item)).leastSure())
+                .isEqualTo(SupplyAndDemand.Source.DEMAND);
+    }
+
+    @Test
+    void namesTheLargestMachine() {
+        assertThat(twoMachines(0).largest().orElseThrow().label()).isEqualTo("A");
+        assertThat(new Capacity(List.of(machine("X", 5, 0), machine("Y", 5, 0)), FlowBasis.INTAKE)
+                        .largest()
+                        .orElseThrow()
+                        .label())
+                .isEqualTo("X");
+        assertThat(new Capacity(List.of(), FlowBasis.INTAKE).largest()).isEmpty();
     }
 
     /** By hand: alone √((100 · 0.03)² + (100 · 0.03)²) = 4.243; by one gauge 200 · 0.04 = 8; together 9.055. */
@@ -125,6 +162,10 @@ class SupplyAndDemandTests {
         assertThat(tools.use().in(CFM)).isCloseTo(40 / 3.0, within(1e-9));
         assertThat(tools.need().in(CFM)).isCloseTo(16, within(1e-9));
         assertThat(tools.peak().in(CFM)).isCloseTo(40, within(1e-9));
+        assertThat(site.atPeak().need().in(CFM)).isCloseTo(40, within(1e-9));
+        assertThat(site.atPeak().u().in(CFM)).isCloseTo(4, within(1e-9));
+        assertThat(site.net().flow().in(CFM)).isCloseTo(153, within(1e-9));
+        assertThat(site.need().standardUncertainty().in(CFM)).isCloseTo(1.6, within(1e-9));
         assertThat(site.withReserve().u().in(CFM)).isCloseTo(1.6, within(1e-9));
         assertThat(site.withoutReserve().u().in(CFM)).isCloseTo(4 / 3.0, within(1e-9));
     }

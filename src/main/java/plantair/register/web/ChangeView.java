@@ -104,6 +104,8 @@ record ChangeView(
             case VALVE -> "/valves/" + id;
             case CERTIFICATE -> "/certificates/" + id;
             case CALIBRATION, RESTATEMENT, BASELINE, REVIEW, VALVE_TEST, INSPECTION, FINDING, INTERVAL -> null;
+            case DEMAND_ITEM -> "/demand/" + id;
+            case SUPPLY_CHOICE -> null;
             case LEAK_TEST -> "/leak-tests/" + id;
             case FOUND_LEAK -> "/leaks/" + id;
             case ATTACHMENT -> "/attachments/" + id;

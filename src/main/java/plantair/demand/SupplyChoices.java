@@ -1,0 +1,41 @@
+package plantair.demand;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import plantair.register.Register;
+import plantair.register.Signature;
+import plantair.site.Site;
+
+/** How the sites reckon their supply. */
+@Service
+public class SupplyChoices {
+
+    private final SupplyChoiceRecords records;
+    private final Register<SupplyFacts, SupplyChoice> register;
+
+    SupplyChoices(SupplyChoiceRecords records, Register<SupplyFacts, SupplyChoice> register) {
+        this.records = records;
+        this.register = register;
+    }
+
+    /** What a site has chosen, or the defaults. */
+    @Transactional(readOnly = true)
+    public SupplyChoice of(Site site) {
+        return records.findBySiteId(site.id()).orElseGet(() -> new SupplyChoice(site));
+    }
+
+    /**
+     * Makes a choice.
+     *
+     * @param seen the one that the person saw
+     * @throws plantair.web.StaleRecord when somebody else changed it meanwhile
+     */
+    @Transactional
+    public SupplyChoice set(SupplyChoice seen, SupplyFacts facts, Signature by) {
+        if (seen.isSet()) {
+            return register.revise(seen.id(), seen.version(), facts, by.reason(), by.by());
+        }
+        seen.revise(facts);
+        return register.add(seen, by.reason(), by.by());
+    }
+}
