@@ -33,7 +33,9 @@ public enum AttachedTo {
     /** An inspection of a receiver. */
     INSPECTION("/receivers"),
     /** Damage seen on a receiver. */
-    FINDING("/receivers");
+    FINDING("/receivers"),
+    /** An offer of a compressor. */
+    OFFER("/offers/{id}");
 
     private static final String ID = "{id}";
 

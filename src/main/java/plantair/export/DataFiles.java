@@ -7,7 +7,8 @@ import java.util.stream.Stream;
 public final class DataFiles {
 
     /** What is registered before any test. */
-    static final List<DataFile> BEFORE_TESTS = Stream.of(RegisterFiles.all(), InstrumentFiles.all(), VesselTables.all())
+    static final List<DataFile> BEFORE_TESTS = Stream.of(
+                    RegisterFiles.all(), InstrumentFiles.all(), VesselTables.all(), OfferTables.all())
             .flatMap(files -> files)
             .toList();
 

@@ -51,6 +51,8 @@ public enum ChangeKind {
     FINDING("vessel_finding"),
     /** How often a site wants something done. */
     INTERVAL("due_interval"),
+    /** An offer of a compressor. */
+    OFFER("offer"),
     /** An account; not its password and not what it was last used for. */
     ACCOUNT("account");
 

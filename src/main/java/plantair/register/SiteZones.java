@@ -42,7 +42,7 @@ public class SiteZones {
         String table = kind.table() + " t";
         return switch (kind) {
             case SITE, TEST, READINGS -> "t.zone from " + table;
-            case COMPRESSOR, RECEIVER, PIPE, LIMITS, INTERVAL ->
+            case COMPRESSOR, RECEIVER, PIPE, LIMITS, INTERVAL, OFFER ->
                 "s.zone from " + table + " join site s on s.id = t.site_id";
             case EVENT, BASELINE ->
                 "s.zone from " + table + " join compressor c on c.id = t.compressor_id join site s on s.id = c.site_id";

@@ -1,0 +1,18 @@
+/** What the air of a site costs: leaks, lost output, air as such. */
+@NullMarked
+@ApplicationModule(
+        allowedDependencies = {
+            "quantity",
+            "pumpup",
+            "trend",
+            "supply",
+            "site",
+            "equipment",
+            "testrecord",
+            "history",
+            "web"
+        })
+package plantair.cost;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
