@@ -35,7 +35,11 @@ public enum AttachedTo {
     /** Damage seen on a receiver. */
     FINDING("/receivers"),
     /** An offer of a compressor. */
-    OFFER("/offers/{id}");
+    OFFER("/offers/{id}"),
+    /** A leak test of a site. */
+    LEAK_TEST("/leak-tests/{id}"),
+    /** A leak that was found. */
+    FOUND_LEAK("/leaks/{id}");
 
     private static final String ID = "{id}";
 

@@ -6,6 +6,7 @@ import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Elapsed;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.VesselVolume;
 
 /**
@@ -31,6 +32,15 @@ public record TwoReadings(AbsolutePressure station, GaugePressure first, GaugePr
     public TwoReadings {
         first.above(station);
         last.above(station);
+    }
+
+    /**
+     * Standard uncertainty of one reading, Pa: half the smallest step that can be read, all alike likely (M20).
+     *
+     * @param division that step, above zero
+     */
+    public static double readingU(PressureDifference division) {
+        return division.pascals() / 2 / StrictMath.sqrt(3);
     }
 
     /**

@@ -49,6 +49,15 @@ public enum ChangeKind {
     INSPECTION("vessel_inspection", new Part("wall_reading", "inspection_id", "position")),
     /** Damage seen on a receiver, or that it is mended. */
     FINDING("vessel_finding"),
+    /** A leak test of a site. */
+    LEAK_TEST(
+            "leak_test",
+            new Part("leak_cycle", "test_id", "position"),
+            new Part("leak_machine", "test_id", "position"),
+            new Part("leak_reading", "test_id", "position"),
+            new Part("leak_volume", "test_id", "position")),
+    /** A leak that was found, and what became of it. */
+    FOUND_LEAK("found_leak", new Part("found_leak_step", "leak_id", "position")),
     /** How often a site wants something done. */
     INTERVAL("due_interval"),
     /** An offer of a compressor. */

@@ -41,7 +41,7 @@ public class SiteZones {
     private static @Nullable String from(ChangeKind kind) {
         String table = kind.table() + " t";
         return switch (kind) {
-            case SITE, TEST, READINGS -> "t.zone from " + table;
+            case SITE, TEST, READINGS, LEAK_TEST, FOUND_LEAK -> "t.zone from " + table;
             case COMPRESSOR, RECEIVER, PIPE, LIMITS, INTERVAL, OFFER ->
                 "s.zone from " + table + " join site s on s.id = t.site_id";
             case EVENT, BASELINE ->

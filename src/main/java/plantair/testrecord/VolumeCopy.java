@@ -68,6 +68,11 @@ public record VolumeCopy(
                 VolumePart.Kind.PIPE, pipe.id(), facts.tag(), facts.volume(), facts.length(), facts.bore(), null);
     }
 
+    /** The pieces as the method takes them, each with how sure it is. */
+    public static List<VolumePart> parts(List<VolumeCopy> volumes) {
+        return TestReadings.volumeParts(volumes, null);
+    }
+
     /** True when the water left inside would fill the whole volume. */
     public static boolean isDrowned(List<VolumeCopy> volumes, @Nullable Entered water) {
         return !PumpUpReadings.holdsAir(TestReadings.volumeParts(volumes, water));

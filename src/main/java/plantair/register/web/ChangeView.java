@@ -105,6 +105,8 @@ record ChangeView(
             case OFFER -> "/offers/" + id;
             case CERTIFICATE -> "/certificates/" + id;
             case CALIBRATION, RESTATEMENT, BASELINE, REVIEW, VALVE_TEST, INSPECTION, FINDING, INTERVAL -> null;
+            case LEAK_TEST -> "/leak-tests/" + id;
+            case FOUND_LEAK -> "/leaks/" + id;
             case ATTACHMENT -> "/attachments/" + id;
             case ACCOUNT -> "/accounts/" + id + "/edit";
         };
