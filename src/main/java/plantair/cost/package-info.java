@@ -10,6 +10,7 @@
             "equipment",
             "testrecord",
             "history",
+            "leaktest",
             "web"
         })
 package plantair.cost;

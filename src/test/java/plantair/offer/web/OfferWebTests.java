@@ -220,7 +220,7 @@ abstract class OfferWebTests {
         OLDER.post(site);
         NEWER.post(site);
         String rest = "&pressure.unit=bar&pressure.number=7&temperature.number=20&temperature.unit=Cel"
-                + "&humidity.number=50&humidity.unit=%25&flow.number=&flow.unit=L/s&hours.number=&hours.unit=h"
+                + "&humidity.number=50&humidity.unit=%&flow.number=&flow.unit=L/s&hours.number=&hours.unit=h"
                 + "&tariff.number=&tariff.unit=/(kW.h)";
         String asked = query;
         for (String part : rest.substring(1).split("&")) {
