@@ -38,6 +38,11 @@ public record AirEvent(StoredAir band, FlowRate event, FlowRate steady, Measured
 
     /** What takes air when it is over: steady use and leaks. */
     public FlowRate goesOn() {
+        return goesOn(steady, leaks);
+    }
+
+    /** The same without any event. */
+    public static FlowRate goesOn(FlowRate steady, MeasuredFlow leaks) {
         return plus(steady, leaks.flow());
     }
 
@@ -57,6 +62,12 @@ public record AirEvent(StoredAir band, FlowRate event, FlowRate steady, Measured
     /** The volume that carries it for a time (S15); zero where nothing is short. */
     public VesselVolume volumeFor(Elapsed time) {
         return band.volumeFor(time, demand(), capacity.flow());
+    }
+
+    /** Whether a volume carries it for a time, as far as the uncertainty lets be told (S14). */
+    public Margin.Verdict carried(VesselVolume volume, Elapsed time) {
+        double needed = volumeFor(time).cubicMetres();
+        return Margin.verdict(volume.cubicMetres() - needed, relativeU() * needed);
     }
 
     /** How long a volume carries it (S15); empty where nothing is short or the volume is zero. */

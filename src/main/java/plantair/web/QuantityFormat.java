@@ -150,6 +150,26 @@ public final class QuantityFormat {
         return places(elapsed.in(DurationUnit.SECOND), 1) + " s";
     }
 
+    /** A longer time with its uncertainty, in seconds up to two minutes, else in minutes. */
+    public String duration(Elapsed elapsed, double relativeU) {
+        var unit = elapsed.in(DurationUnit.MINUTE) < 2 ? DurationUnit.SECOND : DurationUnit.MINUTE;
+        double value = elapsed.in(unit);
+        double u = value * relativeU;
+        String text = u > 0
+                ? Rounded.toUncertainty(value, u) + " ± " + Rounded.toUncertainty(u, u)
+                : Rounded.significant(value, 3);
+        return text + " " + unit.symbol();
+    }
+
+    /** A vessel's volume with its uncertainty. */
+    public String vessel(VesselVolume volume, double relativeU) {
+        double value = volume.in(units.vessel());
+        double u = value * relativeU;
+        return u > 0
+                ? sharp(value, u) + " ± " + sharp(u, u) + " " + units.vessel().symbol()
+                : vessel(volume);
+    }
+
     /** Elapsed time in the unit of the working. */
     public String workingTime(Elapsed elapsed) {
         return significant(elapsed.in(units.workingTime())) + " "

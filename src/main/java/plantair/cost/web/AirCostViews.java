@@ -8,10 +8,10 @@ import plantair.cost.PowerText;
 import plantair.cost.web.CostView.Cause;
 import plantair.cost.web.CostView.Fact;
 import plantair.cost.web.CostView.Missing;
-import plantair.cost.web.CostView.Words;
 import plantair.quantity.Rounded;
 import plantair.quantity.SpecificPowerUnit;
 import plantair.web.UnitSet;
+import plantair.web.Words;
 
 /** From what is to be reckoned to its page. */
 @Component

@@ -2,6 +2,7 @@ package plantair.cost.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import plantair.web.Words;
 
 /**
  * The cost of the air of a site in words and in the units of a person.
@@ -24,24 +25,6 @@ record CostView(
         List<Words> idle,
         List<Words> working,
         List<Missing> missing) {
-
-    /**
-     * A sentence.
-     *
-     * @param code of its text
-     * @param figures of it
-     */
-    record Words(String code, List<String> figures) {
-
-        static Words of(String code, String... figures) {
-            return new Words(code, List.of(figures));
-        }
-
-        /** As the message lookup of a template takes them. */
-        public Object[] arguments() {
-            return figures.toArray();
-        }
-    }
 
     /**
      * Something that was reckoned with.

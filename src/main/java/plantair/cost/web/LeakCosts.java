@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plantair.cost.CostedMachine;
 import plantair.cost.web.CostView.Cause;
-import plantair.cost.web.CostView.Words;
 import plantair.equipment.Control;
 import plantair.leaktest.SiteLeak;
 import plantair.quantity.FlowRate;
@@ -19,6 +18,7 @@ import plantair.supply.AirPrice;
 import plantair.supply.YearlyCost;
 import plantair.web.QuantityFormat;
 import plantair.web.UnitSet;
+import plantair.web.Words;
 
 /** What the leaks of a site cost, in words. */
 final class LeakCosts {

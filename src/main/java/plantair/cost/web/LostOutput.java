@@ -4,12 +4,12 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plantair.cost.CostedMachine;
 import plantair.cost.web.CostView.Cause;
-import plantair.cost.web.CostView.Words;
 import plantair.history.WaitingCost;
 import plantair.quantity.Rounded;
 import plantair.trend.CostOfWaiting;
 import plantair.trend.CostOfWaiting.Estimate;
 import plantair.web.QuantityFormat;
+import plantair.web.Words;
 
 /** What the lost output of a machine costs (T14), as on its own page; at the tariff of the question. */
 final class LostOutput {

@@ -2,6 +2,7 @@ package plantair.offer.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import plantair.web.Words;
 
 /**
  * Offers side by side in words and in the units of a person.
@@ -25,7 +26,7 @@ record CompareView(
         String currency,
         List<Row> rows,
         List<NotCompared> notCompared,
-        List<Verdict> verdicts) {
+        List<Words> verdicts) {
 
     /**
      * One offer, or one machine of the site, at the site.
@@ -68,18 +69,4 @@ record CompareView(
      * @param basis name of the basis of its flow
      */
     record NotCompared(String label, String basis) {}
-
-    /**
-     * What can be told of one offer beside the one that takes least.
-     *
-     * @param code of the sentence
-     * @param figures of it
-     */
-    record Verdict(String code, List<String> figures) {
-
-        /** As the message lookup of a template takes them. */
-        public Object[] arguments() {
-            return figures.toArray();
-        }
-    }
 }

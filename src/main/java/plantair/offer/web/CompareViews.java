@@ -12,7 +12,6 @@ import plantair.cost.CostedMachine;
 import plantair.cost.PowerText;
 import plantair.offer.web.CompareView.NotCompared;
 import plantair.offer.web.CompareView.Row;
-import plantair.offer.web.CompareView.Verdict;
 import plantair.offer.web.Comparison.Chosen;
 import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
@@ -27,6 +26,7 @@ import plantair.supply.YearlyCost;
 import plantair.testrecord.MeasuredPower;
 import plantair.web.QuantityFormat;
 import plantair.web.UnitSet;
+import plantair.web.Words;
 
 /** From a comparison to its part of the page. */
 @Component
@@ -126,11 +126,11 @@ final class CompareViews {
                 cost.money() == null ? null : QuantityFormat.amount(cost.money(), u * cost.money()));
     }
 
-    private static List<Verdict> verdicts(List<Side> offers, QuantityFormat format) {
+    private static List<Words> verdicts(List<Side> offers, QuantityFormat format) {
         Optional<Side> least = offers.stream()
                 .min(Comparator.comparingDouble(
                         side -> side.at().specificPower().joulesPerCubicMetre()));
-        List<Verdict> verdicts = new ArrayList<>();
+        List<Words> verdicts = new ArrayList<>();
         offers.stream()
                 .filter(side -> least.filter(best -> best != side).isPresent())
                 .forEach(side -> {
@@ -153,7 +153,7 @@ final class CompareViews {
         return verdicts;
     }
 
-    private static Verdict verdict(String code, Side side, Side best, String difference, String tolerance) {
-        return new Verdict(code, List.of(side.label(), best.label(), difference, tolerance));
+    private static Words verdict(String code, Side side, Side best, String difference, String tolerance) {
+        return Words.of(code, side.label(), best.label(), difference, tolerance);
     }
 }
