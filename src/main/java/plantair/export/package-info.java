@@ -11,6 +11,8 @@
             "maintenance",
             "due",
             "vessel",
+            "leaktest",
+            "supply",
             "register",
             "attachment",
             "testrecord",

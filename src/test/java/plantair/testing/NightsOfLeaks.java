@@ -1,4 +1,4 @@
-package plantair.leaktest;
+package plantair.testing;
 
 import java.time.Instant;
 import java.util.Collections;
@@ -6,16 +6,24 @@ import java.util.List;
 import java.util.UUID;
 import org.springframework.context.ApplicationContext;
 import plantair.equipment.Compressors;
+import plantair.leaktest.CycleEntry;
+import plantair.leaktest.LeakPlace;
+import plantair.leaktest.LeakState;
+import plantair.leaktest.LeakTest;
+import plantair.leaktest.LeakTestDraft;
+import plantair.leaktest.LeakTestKind;
+import plantair.leaktest.MachineCopy;
+import plantair.leaktest.RecordLeakTest;
 import plantair.quantity.Entered;
 
 /** Leak tests by load times, for tests of what is reckoned with them: five like cycles, the capacity of machine 1 typed. */
 public final class NightsOfLeaks {
 
-    private final LeakTests tests;
+    private final RecordLeakTest recordLeakTest;
     private final Compressors compressors;
 
     private NightsOfLeaks(ApplicationContext context) {
-        tests = context.getBean(LeakTests.class);
+        recordLeakTest = context.getBean(RecordLeakTest.class);
         compressors = context.getBean(Compressors.class);
     }
 
@@ -45,6 +53,6 @@ public final class NightsOfLeaks {
                 List.of(),
                 "",
                 "");
-        return tests.saveAndFlush(new LeakTest(draft, Entry.of(Instant.parse(day + "T23:30:00Z"), "Ann", null)));
+        return recordLeakTest.record(draft, null, "Ann");
     }
 }
