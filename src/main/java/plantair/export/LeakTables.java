@@ -24,6 +24,10 @@ import plantair.supply.SizedBy;
 final class LeakTables {
 
     private static final Si<Double> SECONDS = new Si<>("_s", FallReading::seconds, Double::doubleValue);
+
+    /** Condition on leak tests: those of the test volume of a compressor. */
+    static final String OF_VOLUME = " in (select shut.id from leak_test shut where shut.compressor_id = ?)";
+
     private static final List<String> IN_TEST = List.of("test_id", "position");
     private static final DataColumn OF_TEST = id("leak_test_id", "test_id", "its leak test, in leak_tests.csv");
     private static final DataColumn PLACE = of(CellKind.PLACE, "position", "place in the test, from 1");
@@ -76,7 +80,8 @@ final class LeakTables {
                 id("supersedes", "supersedes_id", "number of the leak test that it corrects")
                         .orEmpty(),
                 text("reason", "why it corrects that one").orEmpty(),
-                of(CellKind.FLAG, "withdrawn", "true when it says that the superseded one does not count"));
+                of(CellKind.FLAG, "withdrawn", "true when it says that the superseded one does not count"))
+                .ofMachine("compressor_id = ?");
     }
 
     private static DataFile cycles() {
@@ -101,7 +106,8 @@ final class LeakTables {
                 OF_TEST,
                 PLACE,
                 reading("at_time", "time from the first reading, or from the stop of the machine", SECONDS),
-                reading("pressure", "gauge pressure", Si.GAUGE));
+                reading("pressure", "gauge pressure", Si.GAUGE))
+                .ofMachine("test_id" + OF_VOLUME);
     }
 
     private static DataFile volumes() {
@@ -120,7 +126,8 @@ final class LeakTables {
                 reading("bore", "bore of a pipe", Si.LENGTH).orEmpty(),
                 reading("mawp", "maximum allowable working pressure, gauge", Si.GAUGE)
                         .orEmpty(),
-                code("known_by", "how the volume is known", VolumeKnownBy.class).orEmpty());
+                code("known_by", "how the volume is known", VolumeKnownBy.class).orEmpty())
+                .ofMachine("test_id" + OF_VOLUME);
     }
 
     /** A machine that ran; it may refer to a pump-up test. */

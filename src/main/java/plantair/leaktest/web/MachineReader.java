@@ -35,7 +35,7 @@ class MachineReader {
     /** Those in service. */
     List<Compressor> of(long siteId) {
         return compressors.findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(siteId).stream()
-                .filter(compressor -> compressor.facts().plate().inService())
+                .filter(Compressor::isInService)
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.modulith.NamedInterface;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.Errors;
 import plantair.equipment.Compressor;
 import plantair.equipment.PipePiece;
@@ -70,6 +71,7 @@ public class VolumeChoices {
      * @param chosenReceivers ids as sent
      * @param chosenPipes ids as sent
      */
+    @Transactional(readOnly = true)
     public List<VolumeCopy> copies(List<String> chosenReceivers, List<String> chosenPipes, long siteId, Errors errors) {
         List<VolumeCopy> copies = new ArrayList<>();
         for (String chosen : chosenReceivers) {

@@ -5,6 +5,7 @@ import static plantair.testing.LeakForms.loadTimes;
 import static plantair.testing.LeakForms.pastedFall;
 import static plantair.testing.LeakForms.twoReadings;
 
+import jakarta.servlet.http.Cookie;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -68,7 +69,7 @@ abstract class LeakTestPagesTests {
                 .with("atPressure", "7", "bar");
 
         var answer = form.post(site);
-        var page = SentForm.get(site, answer.redirect(), new jakarta.servlet.http.Cookie("units", "BAR_CUBIC"));
+        var page = SentForm.get(site, answer.redirect(), new Cookie("units", "BAR_CUBIC"));
 
         assertThat(page.text())
                 .contains("12.5 ± 2.5 %", "4.38 ± 0.88 m³/min", "at a working pressure of 7.00 bar(g)")
@@ -104,7 +105,7 @@ abstract class LeakTestPagesTests {
                 .collect(Collectors.joining("\n"));
 
         var answer = pastedFall(lines).post(site);
-        var page = SentForm.get(site, answer.redirect(), new jakarta.servlet.http.Cookie("units", "BAR_LITRE"));
+        var page = SentForm.get(site, answer.redirect(), new Cookie("units", "BAR_LITRE"));
 
         // 38.42 L/min is 0.6403 L/s; half a kelvin of cooling in 300 s is 5.69e-6 1/s beside u(k) 6.74e-6: 6.2 % with 1
         // % of V
@@ -213,9 +214,8 @@ abstract class LeakTestPagesTests {
 
     @Test
     void takesFiveHundredLinesAndNoMore() {
-        String lines = IntStream.range(0, 500)
-                .mapToObj(i -> i + " " + (8 - i / 1000.0))
-                .collect(Collectors.joining("\n"));
+        String lines =
+                IntStream.range(0, 500).mapToObj(i -> i + " 7." + (999 - i)).collect(Collectors.joining("\n"));
 
         assertThat(record(pastedFall(lines)).page().select("#readings ~ .scroll tbody tr"))
                 .hasSize(500);
