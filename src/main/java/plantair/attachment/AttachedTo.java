@@ -34,6 +34,8 @@ public enum AttachedTo {
     INSPECTION("/receivers"),
     /** Damage seen on a receiver. */
     FINDING("/receivers"),
+    /** An offer of a compressor. */
+    OFFER("/offers/{id}"),
     /** A leak test of a site. */
     LEAK_TEST("/leak-tests/{id}"),
     /** A leak that was found. */

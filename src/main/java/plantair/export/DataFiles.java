@@ -13,6 +13,8 @@ public final class DataFiles {
                     VesselTables.all(),
                     LeakTables.beforeTests(),
                     DemandTables.all())
+                    OfferTables.all(),
+                    LeakTables.beforeTests())
             .flatMap(files -> files)
             .toList();
 

@@ -27,6 +27,18 @@ public record WaitingCost(
         CostOfWaiting.Inputs inputs,
         @Nullable LocalDate powerReadOn) {
 
+    /** The same at another tariff. */
+    public WaitingCost at(@Nullable Double tariff) {
+        return new WaitingCost(
+                compressorId,
+                siteId,
+                site,
+                comparison,
+                byLine,
+                new CostOfWaiting.Inputs(inputs.loadedHours(), inputs.power(), tariff),
+                powerReadOn);
+    }
+
     /** The cost; empty when nothing can be compared or told. */
     public Optional<CostOfWaiting> cost() {
         return comparison == null ? Optional.empty() : CostOfWaiting.of(comparison, inputs);

@@ -8,6 +8,7 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.quantity.Entered;
+import plantair.testrecord.InputPower;
 import plantair.testrecord.MachineHistory;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;

@@ -1,5 +1,6 @@
 package plantair.leaktest;
 
+import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
@@ -21,9 +22,14 @@ public class SiteLeaks {
 
     /** The newest leak test of the whole system that was not superseded and tells a leak. */
     public Optional<SiteLeak> newest(long siteId) {
+        return lately(siteId).stream().findFirst();
+    }
+
+    /** The last few of those tests, newest first. */
+    public List<SiteLeak> lately(long siteId) {
         return tests.findWholeSystem(siteId, Limit.of(LOOKED_AT)).stream()
                 .flatMap(test -> leak(test).stream())
-                .findFirst();
+                .toList();
     }
 
     private static Optional<SiteLeak> leak(LeakTest test) {

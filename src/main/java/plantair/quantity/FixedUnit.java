@@ -21,7 +21,10 @@ public enum FixedUnit implements Unit {
     HOUR("h", "h"),
 
     /** Money for a kilowatt hour; the currency stands beside it. */
-    PER_KILOWATT_HOUR("/(kW.h)", "per kWh");
+    PER_KILOWATT_HOUR("/(kW.h)", "per kWh"),
+
+    /** Money; the currency stands beside it. */
+    MONEY("{money}", "money");
 
     private final String code;
     private final String symbol;

@@ -23,6 +23,7 @@ public interface Unit {
                         DurationUnit.values(),
                         LengthUnit.values(),
                         PowerUnit.values(),
+                        SpecificPowerUnit.values(),
                         FixedUnit.values())
                 .flatMap(Stream::of)
                 .toList();

@@ -64,6 +64,8 @@ public enum ChangeKind {
     SUPPLY_CHOICE("supply_choice", new Part("supply_standby", "choice_id", "compressor_id")),
     /** How often a site wants something done. */
     INTERVAL("due_interval"),
+    /** An offer of a compressor. */
+    OFFER("offer"),
     /** An account; not its password and not what it was last used for. */
     ACCOUNT("account");
 

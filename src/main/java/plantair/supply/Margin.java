@@ -41,11 +41,23 @@ public record Margin(
     static Margin of(FlowRate supply, FlowRate need, FlowRate u) {
         double margin = supply.cubicMetresPerSecond() - need.cubicMetresPerSecond();
         double probability = probability(margin, u.cubicMetresPerSecond());
-        Verdict verdict = probability >= Conformity.SURE
+        double part = margin / need.cubicMetresPerSecond();
+        return new Margin(supply, need, new FlowRate(margin), u, part, probability, verdict(probability));
+    }
+
+    /**
+     * What can be said of a margin of any kind.
+     *
+     * @param u its standard uncertainty in the same unit, zero or more
+     */
+    static Verdict verdict(double margin, double u) {
+        return verdict(probability(margin, u));
+    }
+
+    private static Verdict verdict(double probability) {
+        return probability >= Conformity.SURE
                 ? Verdict.ENOUGH
                 : probability <= 1 - Conformity.SURE ? Verdict.NOT_ENOUGH : Verdict.CANNOT_BE_TOLD;
-        double part = margin / need.cubicMetresPerSecond();
-        return new Margin(supply, need, new FlowRate(margin), u, part, probability, verdict);
     }
 
     private static double probability(double margin, double u) {

@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.springframework.validation.Errors;
@@ -78,6 +79,23 @@ public final class FieldChecks {
             reject(path + ".number", "number.notPositive", entered.get().number());
         }
         return refused ? Optional.empty() : entered;
+    }
+
+    /** Refuses what cannot be; a reading of which no quantity can be made cannot. */
+    public Optional<Entered> within(String path, Optional<Entered> entered, Predicate<Entered> possible, String code) {
+        boolean refused = entered.isPresent() && !isPossible(entered.get(), possible);
+        if (refused) {
+            reject(path + ".number", code, entered.get().toString());
+        }
+        return refused ? Optional.empty() : entered;
+    }
+
+    private static boolean isPossible(Entered entered, Predicate<Entered> possible) {
+        try {
+            return possible.test(entered);
+        } catch (IllegalArgumentException noQuantity) {
+            return false;
+        }
     }
 
     private boolean isNumber(String path, String typed, Class<? extends Unit> kind) {

@@ -22,6 +22,8 @@ import plantair.quantity.VesselVolume;
 public final class QuantityFormat {
 
     private static final int WORKING_DIGITS = 6;
+    private static final double WHOLE = 100;
+    private static final double TEN = 10;
 
     private final UnitSet units;
     private final boolean working;
@@ -148,6 +150,26 @@ public final class QuantityFormat {
         return places(elapsed.in(DurationUnit.SECOND), 1) + " s";
     }
 
+    /** A longer time with its uncertainty, in seconds up to two minutes, else in minutes. */
+    public String duration(Elapsed elapsed, double relativeU) {
+        var unit = elapsed.in(DurationUnit.MINUTE) < 2 ? DurationUnit.SECOND : DurationUnit.MINUTE;
+        double value = elapsed.in(unit);
+        double u = value * relativeU;
+        String text = u > 0
+                ? Rounded.toUncertainty(value, u) + " ± " + Rounded.toUncertainty(u, u)
+                : Rounded.significant(value, 3);
+        return text + " " + unit.symbol();
+    }
+
+    /** A vessel's volume with its uncertainty. */
+    public String vessel(VesselVolume volume, double relativeU) {
+        double value = volume.in(units.vessel());
+        double u = value * relativeU;
+        return u > 0
+                ? sharp(value, u) + " ± " + sharp(u, u) + " " + units.vessel().symbol()
+                : vessel(volume);
+    }
+
     /** Elapsed time in the unit of the working. */
     public String workingTime(Elapsed elapsed) {
         return significant(elapsed.in(units.workingTime())) + " "
@@ -176,6 +198,28 @@ public final class QuantityFormat {
     public String percent(double ratio, double uRatio) {
         double u = 100 * uRatio;
         return sharp(100 * ratio, u) + " ± " + sharp(u, u) + " %";
+    }
+
+    /**
+     * An amount of a year, money or energy, no sharper than its uncertainty, which has two digits, before the dot too: 18000 ±
+     * 2400. A hundred and more has no decimals.
+     *
+     * @param u standard uncertainty; zero where none is known
+     */
+    public static String amount(double value, double u) {
+        if (!(u > 0)) {
+            return Math.abs(value) >= WHOLE ? Rounded.places(value, 0) : Rounded.significant(value, 2);
+        }
+        int digits = 2 + Math.max(0, magnitude(value) - magnitude(u));
+        if (Math.abs(value) < WHOLE) {
+            return Rounded.significant(value, digits) + " ± " + Rounded.significant(u, 2);
+        }
+        String rounded = Rounded.significant(value, Math.min(digits, magnitude(value) + 1));
+        return rounded + " ± " + (u < TEN ? Rounded.places(Math.ceil(u), 0) : Rounded.significant(u, 2));
+    }
+
+    private static int magnitude(double value) {
+        return value == 0 ? 0 : (int) Math.floor(Math.log10(Math.abs(value)));
     }
 
     private String places(double value, int places) {

@@ -75,6 +75,9 @@ class UnitCatalogueTests {
         if (unit instanceof LengthUnit length) {
             return Optional.of(length.toSi(1));
         }
+        if (unit instanceof SpecificPowerUnit specific) {
+            return Optional.of(PowerUnit.KW.toSi(1) / specific.flow().cubicMetresPerSecond());
+        }
         return unit instanceof PowerUnit power ? Optional.of(power.toSi(1)) : Optional.empty();
     }
 }

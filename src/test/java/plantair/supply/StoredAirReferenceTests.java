@@ -134,7 +134,7 @@ class StoredAirReferenceTests {
     }
 
     /**
-     * By hand with κ = 1.4: ((124.7/14.7)^(2/7) − 1)/((114.7/14.7)^(2/7) − 1) = 1.0547 from 100 to 110 psig, half a percent for
+     * By hand with κ = 1.4: ((124.7/14.7)^(2/7) − 1)/((114.7/14.7)^(2/7) − 1) = 1.0544 from 100 to 110 psig, half a percent for
      * each psi as the rule of thumb (from memory) has it; use (124.7/114.7) − 1 = 8.72 %.
      */
     @Test

@@ -10,9 +10,9 @@ import plantair.history.Machine;
 import plantair.history.WaitingCost;
 import plantair.history.WaitingCosts;
 import plantair.history.web.CostView.Fact;
-import plantair.quantity.Rounded;
 import plantair.trend.CostOfWaiting;
 import plantair.trend.CostOfWaiting.Estimate;
+import plantair.web.QuantityFormat;
 
 /** From what is known of the cost of waiting to its part of the compressor's page. */
 @Component
@@ -72,17 +72,7 @@ final class CostViews {
         return new Estimate(100 * part.value(), 100 * part.standardUncertainty());
     }
 
-    /** No sharper than its uncertainty, which has two digits, before the dot too: 18000 ± 2400. */
     private static String text(Estimate estimate) {
-        double u = estimate.standardUncertainty();
-        if (!(u > 0)) {
-            return Rounded.significant(estimate.value(), 2);
-        }
-        int digits = 2 + Math.max(0, magnitude(estimate.value()) - magnitude(u));
-        return Rounded.significant(estimate.value(), digits) + " ± " + Rounded.significant(u, 2);
-    }
-
-    private static int magnitude(double value) {
-        return (int) Math.floor(Math.log10(value));
+        return QuantityFormat.amount(estimate.value(), estimate.standardUncertainty());
     }
 }

@@ -102,6 +102,7 @@ record ChangeView(
             case READINGS -> "/guided/readings/" + id;
             case LIMITS -> "/sites/" + id + "/limits";
             case VALVE -> "/valves/" + id;
+            case OFFER -> "/offers/" + id;
             case CERTIFICATE -> "/certificates/" + id;
             case CALIBRATION, RESTATEMENT, BASELINE, REVIEW, VALVE_TEST, INSPECTION, FINDING, INTERVAL -> null;
             case DEMAND_ITEM -> "/demand/" + id;

@@ -1,17 +1,16 @@
-package plantair.history;
+package plantair.testrecord;
 
 import java.util.Optional;
 import plantair.pumpup.MotorInput;
 import plantair.quantity.Power;
-import plantair.testrecord.TestChecks;
 
 /** Electric power into the motor as a test read it. */
-final class InputPower {
+public final class InputPower {
 
     private InputPower() {}
 
     /** As read, or from volts, amps and power factor; empty when one of these was not read, as a guess would be money. */
-    static Optional<Power> of(TestChecks checks) {
+    public static Optional<Power> of(TestChecks checks) {
         if (checks.inputPower() != null) {
             return Optional.of(Power.of(checks.inputPower()));
         }
