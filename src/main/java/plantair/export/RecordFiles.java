@@ -56,6 +56,8 @@ final class RecordFiles {
                 reviews(),
                 PaperFiles.attachments().ofMachine(PAPERS_OF),
                 PaperFiles.withdrawals().ofMachine("attachment_id" + IDS_OF_PAPERS),
+                LogTables.runs(),
+                LogTables.withdrawals(),
                 ReadingsFile.FILE,
                 changes());
     }
@@ -208,6 +210,8 @@ final class RecordFiles {
                         + " where b.compressor_id = ?)"
                         + " or kind = 'REVIEW' and object_id in (select r.id from test_review r"
                         + " where r.test_id" + TESTS_OF + ")"
+                        + " or kind = 'LOGGED_RUN' and object_id in (select l.id from logged_run l"
+                        + " where l.test_id" + TESTS_OF + ")"
                         + " or kind = 'ATTACHMENT' and object_id" + IDS_OF_PAPERS
                         + " or kind = 'INSTRUMENT' and object_id" + INSTRUMENTS_OF
                         + " or kind = 'CALIBRATION' and object_id in (select c.id from calibration c"

@@ -14,6 +14,7 @@
             "register",
             "attachment",
             "testrecord",
+            "runlog",
             "paper",
             "guided",
             "web"

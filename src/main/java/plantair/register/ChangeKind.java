@@ -49,6 +49,8 @@ public enum ChangeKind {
     INSPECTION("vessel_inspection", new Part("wall_reading", "inspection_id", "position")),
     /** Damage seen on a receiver, or that it is mended. */
     FINDING("vessel_finding"),
+    /** What a data logger saw of a test; its file has a digest of its own in it. */
+    LOGGED_RUN("logged_run", new Part("logged_run_withdrawal", "logged_run_id", "logged_run_id")),
     /** How often a site wants something done. */
     INTERVAL("due_interval"),
     /** An account; not its password and not what it was last used for. */

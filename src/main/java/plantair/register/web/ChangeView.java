@@ -105,6 +105,7 @@ record ChangeView(
             case CERTIFICATE -> "/certificates/" + id;
             case CALIBRATION, RESTATEMENT, BASELINE, REVIEW, VALVE_TEST, INSPECTION, FINDING, INTERVAL -> null;
             case ATTACHMENT -> "/attachments/" + id;
+            case LOGGED_RUN -> "/logs/" + id;
             case ACCOUNT -> "/accounts/" + id + "/edit";
         };
     }
