@@ -19,11 +19,11 @@ public class ContentFiles {
     private static final long NO_TIME = 315_619_200_000L;
 
     private final Pieces pieces;
-    private final Attachments attachments;
+    private final List<FileHolder> holders;
 
-    ContentFiles(Pieces pieces, Attachments attachments) {
+    ContentFiles(Pieces pieces, List<FileHolder> holders) {
         this.pieces = pieces;
-        this.attachments = attachments;
+        this.holders = holders;
     }
 
     /** Adds all that is stored. */
@@ -47,8 +47,9 @@ public class ContentFiles {
     }
 
     private String name(String sha256) {
-        String ending = attachments.findBySha256OrderById(sha256).stream()
-                .map(attachment -> attachment.format().ending())
+        String ending = holders.stream()
+                .filter(holder -> !holder.recordsWith(sha256).isEmpty())
+                .map(holder -> holder.ending(sha256))
                 .findFirst()
                 .orElse("bin");
         return FOLDER + sha256 + "." + ending;

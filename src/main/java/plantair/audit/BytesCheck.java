@@ -2,11 +2,9 @@ package plantair.audit;
 
 import java.util.List;
 import org.springframework.stereotype.Component;
-import plantair.attachment.Attachment;
-import plantair.attachment.Attachments;
+import plantair.attachment.FileHolder;
 import plantair.attachment.Pieces;
 import plantair.audit.Fault.Code;
-import plantair.register.ChangeKind;
 
 /** Compares the bytes of attached files with the digest in the records; the records are compared by themselves. */
 @Component
@@ -15,11 +13,11 @@ class BytesCheck {
     private static final int BATCH = 100;
 
     private final Pieces pieces;
-    private final Attachments attachments;
+    private final List<FileHolder> holders;
 
-    BytesCheck(Pieces pieces, Attachments attachments) {
+    BytesCheck(Pieces pieces, List<FileHolder> holders) {
         this.pieces = pieces;
-        this.attachments = attachments;
+        this.holders = holders;
     }
 
     void compare(Faults faults) {
@@ -31,11 +29,13 @@ class BytesCheck {
     }
 
     private void compare(String sha256, Faults faults) {
-        List<Attachment> holders = attachments.findBySha256OrderById(sha256);
-        if (holders.isEmpty()) {
+        List<String> records = holders.stream()
+                .flatMap(holder -> holder.recordsWith(sha256).stream())
+                .toList();
+        if (records.isEmpty()) {
             faults.add(Code.BYTES_WITHOUT_RECORD, 0, sha256);
         } else if (!pieces.areUnaltered(sha256)) {
-            holders.forEach(holder -> faults.add(Code.BYTES_ALTERED, 0, ChangeKind.ATTACHMENT + " " + holder.id()));
+            records.forEach(record -> faults.add(Code.BYTES_ALTERED, 0, record));
         }
     }
 }

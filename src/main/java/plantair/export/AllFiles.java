@@ -31,10 +31,12 @@ public class AllFiles {
 
     private final TestFile tests;
     private final TableFile tables;
+    private final LogReadingsFile logs;
     private final ContentFiles contents;
     private final Clock clock;
 
-    AllFiles(TestFile tests, TableFile tables, ContentFiles contents, Clock clock) {
+    AllFiles(TestFile tests, TableFile tables, LogReadingsFile logs, ContentFiles contents, Clock clock) {
+        this.logs = logs;
         this.contents = contents;
         this.tests = tests;
         this.tables = tables;
@@ -57,6 +59,7 @@ public class AllFiles {
         for (DataFile file : DataFiles.AFTER_TESTS) {
             add(zip, file.name(), text -> tables.write(file, text));
         }
+        add(zip, LogReadingsFile.NAME, logs::write);
         contents.addAll(zip);
         zip.finish();
     }

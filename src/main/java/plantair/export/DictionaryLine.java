@@ -28,7 +28,8 @@ public record DictionaryLine(String file, String column, String meaning, String 
         Stream<DictionaryLine> tests = Stream.concat(
                 Stream.of(of(TestFile.NAME, "", "a run of a test; the columns of the test repeat on each of its rows")),
                 TestColumns.ALL.stream().map(column -> of(TestFile.NAME, column.header(), column.description())));
-        return Stream.concat(tests, DataFiles.ALL.stream().flatMap(DataFile::dictionary))
+        return Stream.of(tests, DataFiles.ALL.stream().flatMap(DataFile::dictionary), LogReadingsFile.dictionary())
+                .flatMap(lines -> lines)
                 .toList();
     }
 

@@ -39,7 +39,7 @@ final class PaperFiles {
                 text("attached_by", "who attached it"));
     }
 
-    private static String digest(String cell) {
+    static String digest(String cell) {
         if (!SHA256.matcher(cell).matches()) {
             throw new IllegalArgumentException("no SHA-256: " + cell);
         }

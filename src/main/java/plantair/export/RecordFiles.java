@@ -57,6 +57,8 @@ final class RecordFiles {
                 reviews(),
                 PaperFiles.attachments().ofMachine(PAPERS_OF),
                 PaperFiles.withdrawals().ofMachine("attachment_id" + IDS_OF_PAPERS),
+                LogTables.runs(),
+                LogTables.withdrawals(),
                 ReadingsFile.FILE,
                 changes());
     }
@@ -210,6 +212,8 @@ final class RecordFiles {
                         + " or kind = 'REVIEW' and object_id in (select r.id from test_review r"
                         + " where r.test_id" + TESTS_OF + ")"
                         + " or kind = 'LEAK_TEST' and object_id" + LeakTables.OF_VOLUME
+                        + " or kind = 'LOGGED_RUN' and object_id in (select l.id from logged_run l"
+                        + " where l.test_id" + TESTS_OF + ")"
                         + " or kind = 'ATTACHMENT' and object_id" + IDS_OF_PAPERS
                         + " or kind = 'INSTRUMENT' and object_id" + INSTRUMENTS_OF
                         + " or kind = 'CALIBRATION' and object_id in (select c.id from calibration c"

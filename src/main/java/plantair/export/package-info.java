@@ -17,6 +17,7 @@
             "register",
             "attachment",
             "testrecord",
+            "runlog",
             "paper",
             "guided",
             "web"

@@ -20,8 +20,8 @@ import plantair.pumpup.Uncertainty.Source;
  */
 final class Budget {
 
-    private static final double UNKNOWN_GAUGE = 0.03;
-    private static final double UNKNOWN_GAUGE_PA = 12_000;
+    static final double UNKNOWN_GAUGE = 0.03;
+    static final double UNKNOWN_GAUGE_PA = 12_000;
     private static final double UNKNOWN_READING_U_PA = 3_000;
     private static final double HUMIDITY_U = 0.1;
     private static final double HUMIDITY_ASSUMED_U = 0.5 / StrictMath.sqrt(3);
@@ -82,13 +82,30 @@ final class Budget {
     }
 
     private void volume() {
+        add(Source.VOLUME, volumeU(readings), SharedWith.VOLUME);
+    }
+
+    /** Relative standard uncertainty of the net volume. */
+    static double volumeU(PumpUpReadings readings) {
         double net = readings.netVolume().cubicMetres();
         double squares = 0;
         for (VolumePart part : readings.volumeParts()) {
             double u = part.relativeU() * part.volume().cubicMetres() / net;
             squares += u * u;
         }
-        add(Source.VOLUME, StrictMath.sqrt(squares), SharedWith.VOLUME);
+        return StrictMath.sqrt(squares);
+    }
+
+    /** Standard uncertainty of the station pressure, Pa. */
+    static double stationU(PumpUpReadings readings) {
+        return readings.station().read() != null
+                ? readings.circumstances().instruments().barometerU()
+                : WEATHER_U * readings.station().pressure().pascals();
+    }
+
+    /** Standard uncertainty of the relative humidity. */
+    static double humidityU(PumpUpReadings readings) {
+        return readings.humidityRead() == null ? HUMIDITY_ASSUMED_U : HUMIDITY_U;
     }
 
     private void gauge() {
@@ -135,14 +152,9 @@ final class Budget {
     }
 
     private void intake() {
-        boolean read = readings.station().read() != null;
-        double stationU = read
-                ? instruments.barometerU()
-                : WEATHER_U * readings.station().pressure().pascals();
-        add(Source.STATION, stationU * model.sensitivity(STATION), null);
+        add(Source.STATION, stationU(readings) * model.sensitivity(STATION), null);
         add(Source.INTAKE_TEMPERATURE, instruments.thermometerU() * model.sensitivity(intakeWeights()), null);
-        double humidityU = readings.humidityRead() == null ? HUMIDITY_ASSUMED_U : HUMIDITY_U;
-        add(Source.HUMIDITY, humidityU * model.sensitivity(HUMIDITY), null);
+        add(Source.HUMIDITY, humidityU(readings) * model.sensitivity(HUMIDITY), null);
     }
 
     /** Air that was not measured is taken at the intake temperature, and moves with it. */

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.Temperature;
 import plantair.statistics.EffectiveDegrees;
 
@@ -146,6 +147,11 @@ public record FlowAtPressure(
         return freeAir == null ? byHand : freeAir;
     }
 
+    /** How wide the range of the readings used is. */
+    PressureDifference window() {
+        return to.minus(from);
+    }
+
     /** Relative standard uncertainty of fit and model together. */
     public double relativeU() {
         return StrictMath.sqrt(relativeFit * relativeFit + MODEL_U * MODEL_U);
@@ -157,7 +163,7 @@ public record FlowAtPressure(
      * since errors of neighbouring marks are alike.
      */
     public double relativeGauge(GaugeAccuracy gauge) {
-        double window = to.minus(from).pascals();
+        double window = window().pascals();
         double span = gauge.span().pascals();
         return gauge.limitPa() / 3 * StrictMath.sqrt(1 / (span * span) + 2 / (window * window));
     }

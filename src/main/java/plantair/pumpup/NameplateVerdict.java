@@ -24,9 +24,14 @@ public record NameplateVerdict(double tolerance, double probability, Verdict ver
     }
 
     static NameplateVerdict of(RatingComparison rating, Uncertainty uncertainty) {
+        return of(rating, uncertainty.combined());
+    }
+
+    /** The same from a combined relative standard uncertainty. */
+    static NameplateVerdict of(RatingComparison rating, double relativeU) {
         double tolerance = RatingTolerance.of(rating.expected());
         double limit = 1 - tolerance;
-        double u = uncertainty.combined() * rating.ratio();
+        double u = relativeU * rating.ratio();
         double probability = Conformity.probabilityAbove(rating.ratio(), u, limit);
         Verdict verdict = probability >= Conformity.SURE
                 ? Verdict.MEETS

@@ -62,6 +62,8 @@ public enum ChangeKind {
     DEMAND_ITEM("demand_item"),
     /** How a site reckons its supply. */
     SUPPLY_CHOICE("supply_choice", new Part("supply_standby", "choice_id", "compressor_id")),
+    /** What a data logger saw of a test; its file has a digest of its own in it. */
+    LOGGED_RUN("logged_run", new Part("logged_run_withdrawal", "logged_run_id", "logged_run_id")),
     /** How often a site wants something done. */
     INTERVAL("due_interval"),
     /** An offer of a compressor. */

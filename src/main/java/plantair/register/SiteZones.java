@@ -52,7 +52,7 @@ public class SiteZones {
             case VALVE_TEST ->
                 "s.zone from " + table + " join relief_valve v on v.id = t.valve_id"
                         + " join receiver r on r.id = v.receiver_id join site s on s.id = r.site_id";
-            case REVIEW -> "p.zone from " + table + " join pump_up_test p on p.id = t.test_id";
+            case REVIEW, LOGGED_RUN -> "p.zone from " + table + " join pump_up_test p on p.id = t.test_id";
             case INSTRUMENT, CALIBRATION, RESTATEMENT, ATTACHMENT, ACCOUNT -> null;
         };
     }

@@ -8,8 +8,6 @@ import plantair.equipment.Control;
 import plantair.instrument.AsFound;
 import plantair.instrument.InstrumentKind;
 import plantair.pumpup.Circumstances;
-import plantair.pumpup.GaugeAccuracy;
-import plantair.pumpup.GaugeError;
 import plantair.pumpup.Instruments;
 import plantair.pumpup.LearnedFactor;
 import plantair.pumpup.MachineData;
@@ -39,7 +37,7 @@ final class CircumstancesOf {
     private static Instruments instruments(List<InstrumentCopy> copies, List<AsFound> errors) {
         return Instruments.of(
                 copy(copies, InstrumentKind.GAUGE)
-                        .map(copy -> gauge(copy, errors))
+                        .flatMap(copy -> copy.gaugeAccuracy(errors))
                         .orElse(null),
                 limit(
                         copies,
@@ -57,20 +55,6 @@ final class CircumstancesOf {
 
     private static Optional<InstrumentCopy> copy(List<InstrumentCopy> copies, InstrumentKind kind) {
         return copies.stream().filter(copy -> copy.kind() == kind).findFirst();
-    }
-
-    private static @Nullable GaugeAccuracy gauge(InstrumentCopy copy, List<AsFound> errors) {
-        if (copy.span() == null || copy.limitPercent() == null || copy.division() == null) {
-            return null;
-        }
-        return new GaugeAccuracy(
-                PressureDifference.of(copy.span()),
-                copy.limitPercent().part(),
-                PressureDifference.of(copy.division()),
-                errors.stream()
-                        .map(point ->
-                                new GaugeError(GaugePressure.of(point.reading()), PressureDifference.of(point.error())))
-                        .toList());
     }
 
     private static @Nullable Double limit(

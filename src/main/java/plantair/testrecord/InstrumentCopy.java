@@ -4,12 +4,19 @@ import jakarta.persistence.Embeddable;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plantair.instrument.AsFound;
 import plantair.instrument.Calibration;
 import plantair.instrument.CalibrationStatus;
 import plantair.instrument.Instrument;
 import plantair.instrument.InstrumentKind;
+import plantair.pumpup.GaugeAccuracy;
+import plantair.pumpup.GaugeError;
 import plantair.quantity.Entered;
+import plantair.quantity.GaugePressure;
+import plantair.quantity.PressureDifference;
 
 /**
  * An instrument as its register had it on the day of the test.
@@ -53,6 +60,26 @@ public record InstrumentCopy(
                 facts.accuracy(),
                 latest == null ? null : latest.dueOn(),
                 CalibrationStatus.of(latest, day));
+    }
+
+    /**
+     * How far a gauge can be trusted.
+     *
+     * @param errors what a certificate found; may be empty
+     * @return empty for another instrument, or when span, limit or division are not known
+     */
+    public Optional<GaugeAccuracy> gaugeAccuracy(List<AsFound> errors) {
+        if (span == null || limitPercent == null || division == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new GaugeAccuracy(
+                PressureDifference.of(span),
+                limitPercent.part(),
+                PressureDifference.of(division),
+                errors.stream()
+                        .map(point ->
+                                new GaugeError(GaugePressure.of(point.reading()), PressureDifference.of(point.error())))
+                        .toList()));
     }
 
     /** True when it may not be used without a reason. */

@@ -10,6 +10,7 @@
             "register",
             "attachment",
             "testrecord",
+            "runlog",
             "export",
             "web"
         })

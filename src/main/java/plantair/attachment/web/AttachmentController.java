@@ -27,6 +27,7 @@ import plantair.attachment.FileCheck;
 import plantair.attachment.FileFormat;
 import plantair.attachment.ReceivedFile;
 import plantair.attachment.RefusedFile;
+import plantair.attachment.SentName;
 import plantair.web.FieldChecks;
 import plantair.web.Flash;
 import plantair.web.NoSuchRecord;

@@ -14,6 +14,7 @@ import plantair.guided.ReadingsLog;
 import plantair.testrecord.GuideLog;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.TestPagePart;
+import plantair.web.UnitSet;
 
 /** How a test was made at the machine, for the fragment {@code tests/_guide}. */
 @Component
@@ -47,7 +48,7 @@ final class GuidePart implements TestPagePart {
     }
 
     @Override
-    public View of(PumpUpTest test) {
+    public View of(PumpUpTest test, UnitSet units) {
         Optional<GuideLog> guide = Optional.ofNullable(test.guide());
         Optional<MachineReadings> readings =
                 log.findByTestIdOrderById(test.id()).stream().reduce((older, newer) -> newer);

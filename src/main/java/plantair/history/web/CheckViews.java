@@ -10,6 +10,7 @@ import plantair.history.Check;
 import plantair.history.CheckLists;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.TestPagePart;
+import plantair.web.UnitSet;
 
 /** What to look at when output is down, in words, for the fragment {@code compressors/_checks}. */
 @Component
@@ -46,7 +47,7 @@ final class CheckViews implements TestPagePart {
 
     /** For the page of a test; empty when it shows no loss. */
     @Override
-    public List<Line> of(PumpUpTest test) {
+    public List<Line> of(PumpUpTest test, UnitSet units) {
         return lines(lists.ofTest(test.compressor().id(), test.id()));
     }
 

@@ -110,6 +110,7 @@ record ChangeView(
             case LEAK_TEST -> "/leak-tests/" + id;
             case FOUND_LEAK -> "/leaks/" + id;
             case ATTACHMENT -> "/attachments/" + id;
+            case LOGGED_RUN -> "/logs/" + id;
             case ACCOUNT -> "/accounts/" + id + "/edit";
         };
     }

@@ -103,7 +103,7 @@ class TestController {
     public String show(@PathVariable long id, UnitSet units, Locale locale, Model model) {
         PumpUpTest test = tests.findById(id).orElseThrow(() -> new NoSuchRecord("test " + id));
         model.addAttribute("test", views.view(test, units, locale));
-        parts.orderedStream().forEach(part -> model.addAttribute(part.attribute(), part.of(test)));
+        parts.orderedStream().forEach(part -> model.addAttribute(part.attribute(), part.of(test, units)));
         return "tests/show";
     }
 }
