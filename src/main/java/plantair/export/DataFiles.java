@@ -12,9 +12,8 @@ public final class DataFiles {
                     InstrumentFiles.all(),
                     VesselTables.all(),
                     LeakTables.beforeTests(),
-                    DemandTables.all())
-                    OfferTables.all(),
-                    LeakTables.beforeTests())
+                    DemandTables.all(),
+                    OfferTables.all())
             .flatMap(files -> files)
             .toList();
 
