@@ -119,12 +119,12 @@ create table found_leak (
     tag           varchar(40) not null,
     place         varchar(200) not null,
     component     varchar(20) not null,
-    size_by       varchar(20) not null,
+    size_by       varchar(20),
     flow          varchar(60),
     bore          varchar(60),
     pressure      varchar(60),
-    site_elevation varchar(60),
-    site_barometer varchar(60),
+    elevation     varchar(60),
+    barometer     varchar(60),
     priority      varchar(20) not null,
     found_on      date not null,
     found_by      varchar(120) not null,
@@ -136,12 +136,11 @@ create table found_leak (
     constraint fk_found_leak_site foreign key (site_id) references site (id),
     constraint ck_found_leak_component check (component in
         ('COUPLING', 'HOSE', 'THREAD', 'VALVE', 'DRAIN', 'FILTER', 'REGULATOR', 'CYLINDER', 'TOOL', 'PIPE', 'OTHER')),
-    constraint ck_found_leak_size_by check (size_by in ('METER', 'ULTRASOUND', 'BAG', 'HOLE', 'JUDGED', 'NOT_KNOWN')),
-    constraint ck_found_leak_hole check (size_by <> 'HOLE' or (bore is not null and pressure is not null)),
+    constraint ck_found_leak_size_by check (size_by in ('METER', 'BAG', 'HOLE', 'ULTRASOUND', 'JUDGED')),
     constraint ck_found_leak_priority check (priority in ('HIGH', 'MEDIUM', 'LOW'))
 );
 create index ix_found_leak_site on found_leak (site_id, found_on);
-comment on column found_leak.size_by is 'how the size was estimated';
+comment on column found_leak.size_by is 'how the size was estimated; null when nobody did';
 comment on column found_leak.flow is 'estimated free air, as typed';
 comment on column found_leak.bore is 'of a hole, with the pressure behind it';
 

@@ -29,10 +29,15 @@ final class CheckColumns {
                                 Si.GAUGE),
                         reading("hold_end", "gauge pressure at its end", of(TestChecks::holdEnd), Si.GAUGE),
                         reading("hold_wait", "time between them", of(TestChecks::holdWait), Si.TIME),
-                        Stream.of(code(
-                                "hold_place",
-                                "where the air of the hold went: TEST_VOLUME or CHECK_VALVE",
-                                of(TestChecks::holdPlace))))
+                        Stream.of(
+                                code(
+                                        "hold_place",
+                                        "where the air of the hold went: TEST_VOLUME or CHECK_VALVE",
+                                        of(TestChecks::holdPlace)),
+                                code(
+                                        "leak_test_id",
+                                        "number of the leak test that the hold was taken from, in leak_tests.csv",
+                                        of(TestChecks::leakTestId))))
                 .flatMap(columns -> columns);
     }
 

@@ -8,12 +8,17 @@ public final class DataFiles {
 
     /** What is registered before any test. */
     static final List<DataFile> BEFORE_TESTS = Stream.of(
-                    RegisterFiles.all(), InstrumentFiles.all(), VesselTables.all(), DemandTables.all())
+                    RegisterFiles.all(),
+                    InstrumentFiles.all(),
+                    VesselTables.all(),
+                    DemandTables.all(),
+                    LeakTables.beforeTests())
             .flatMap(files -> files)
             .toList();
 
     /** What refers to tests. */
-    static final List<DataFile> AFTER_TESTS = RecordFiles.all().toList();
+    static final List<DataFile> AFTER_TESTS =
+            Stream.concat(Stream.of(LeakTables.machines()), RecordFiles.all()).toList();
 
     /** All of them. */
     public static final List<DataFile> ALL =

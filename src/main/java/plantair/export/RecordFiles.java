@@ -32,6 +32,7 @@ final class RecordFiles {
             + " or kind = 'TEST' and object_id" + TESTS_OF
             + " or kind = 'READINGS' and object_id in (select r.id from machine_readings r where r.compressor_id = ?)"
             + " or kind = 'EVENT' and object_id in (select e.id from maintenance_event e where e.compressor_id = ?)"
+            + " or kind = 'LEAK_TEST' and object_id" + LeakTables.OF_VOLUME
             + " or kind = 'RECEIVER' and object_id in (select v.source_id from pump_up_volume v"
             + " where v.kind = 'RECEIVER' and v.test_id" + TESTS_OF + ")"
             + " or kind = 'INSTRUMENT' and object_id" + INSTRUMENTS_OF
@@ -208,6 +209,7 @@ final class RecordFiles {
                         + " where b.compressor_id = ?)"
                         + " or kind = 'REVIEW' and object_id in (select r.id from test_review r"
                         + " where r.test_id" + TESTS_OF + ")"
+                        + " or kind = 'LEAK_TEST' and object_id" + LeakTables.OF_VOLUME
                         + " or kind = 'ATTACHMENT' and object_id" + IDS_OF_PAPERS
                         + " or kind = 'INSTRUMENT' and object_id" + INSTRUMENTS_OF
                         + " or kind = 'CALIBRATION' and object_id in (select c.id from calibration c"

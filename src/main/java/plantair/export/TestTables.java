@@ -103,6 +103,7 @@ final class TestTables {
                 reading("hold_end", "end of the hold", Si.GAUGE).orEmpty(),
                 reading("hold_wait", "time between them", Si.TIME).orEmpty(),
                 code("hold_place", "where the air went", StaticHold.Place.class).orEmpty(),
+                id("leak_test_id", "leak_test_id", "leak test of the hold").orEmpty(),
                 of(CellKind.FLAG, "others_off", "other machines shut off").orEmpty(),
                 of(CellKind.FLAG, "speed_held", "speed held").orEmpty(),
                 reading("input_power", "electrical power", Si.POWER).orEmpty(),

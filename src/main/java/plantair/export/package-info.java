@@ -12,6 +12,7 @@
             "due",
             "vessel",
             "demand",
+            "leaktest",
             "supply",
             "register",
             "attachment",

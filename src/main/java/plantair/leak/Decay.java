@@ -33,6 +33,16 @@ public record Decay(double perSecond, double u) {
         return new Decay(perSecond, StrictMath.sqrt(u * u + cooling * cooling));
     }
 
+    /** Part of the air that leaks out in a minute. */
+    public double perMinute() {
+        return 60 * perSecond;
+    }
+
+    /** Standard uncertainty of that. */
+    public double perMinuteU() {
+        return 60 * u;
+    }
+
     /** Whether the pressure fell by more than twice the uncertainty of its fall. */
     public boolean isTold() {
         return perSecond > TELLING * u;
@@ -41,6 +51,11 @@ public record Decay(double perSecond, double u) {
     /** Whether it rose by more than that: something feeds in. */
     public boolean isRise() {
         return perSecond < -TELLING * u;
+    }
+
+    /** Whether holes are choked at a pressure, so that S6 holds there. */
+    public static boolean isChokedAt(GaugePressure pressure, AbsolutePressure station) {
+        return pressure.pascals() + station.pascals() >= CHOKED_RATIO * station.pascals();
     }
 
     /**

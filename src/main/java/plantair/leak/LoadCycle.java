@@ -1,5 +1,7 @@
 package plantair.leak;
 
+import java.util.List;
+
 /**
  * One cycle of a compressor that feeds nothing but leaks, in three parts.
  *
@@ -16,6 +18,28 @@ public record LoadCycle(double loadSeconds, double unloadSeconds, double offSeco
             throw new IllegalArgumentException(
                     "no cycle: " + loadSeconds + " s, " + unloadSeconds + " s, " + offSeconds + " s");
         }
+    }
+
+    /**
+     * All of some cycles together.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static LoadCycle sum(List<LoadCycle> cycles) {
+        double load = 0;
+        double unload = 0;
+        double off = 0;
+        for (LoadCycle cycle : cycles) {
+            load += cycle.loadSeconds;
+            unload += cycle.unloadSeconds;
+            off += cycle.offSeconds;
+        }
+        return new LoadCycle(load, unload, off);
+    }
+
+    /** What the share would be, had the time standing been counted with the loaded time: a mistake, told as one (S4). */
+    public double shareIfOffWereLoaded() {
+        return (loadSeconds + offSeconds) / seconds();
     }
 
     /** Unloaded or standing, s: in both no air is compressed. */

@@ -91,7 +91,7 @@ public record TwoReadings(AbsolutePressure station, GaugePressure first, GaugePr
 
     /** Whether the holes were choked to the end, so that S6 holds. */
     public boolean isChoked() {
-        return last.above(station).pascals() >= Decay.CHOKED_RATIO * station.pascals();
+        return Decay.isChokedAt(last, station);
     }
 
     /**

@@ -51,7 +51,7 @@ record LeakReadings(LeakTestDraft test) {
     }
 
     static double seconds(@Nullable Entered time) {
-        return time == null ? 0 : Elapsed.of(time).seconds();
+        return time == null ? 0 : FallReading.seconds(time);
     }
 
     ShutAir shut() {

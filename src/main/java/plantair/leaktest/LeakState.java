@@ -2,6 +2,7 @@ package plantair.leaktest;
 
 import jakarta.persistence.Embeddable;
 import org.jspecify.annotations.Nullable;
+import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Entered;
 
 /**
@@ -29,4 +30,10 @@ public record LeakState(
         @Nullable Entered volume,
         @Nullable Entered volumePercent,
         @Nullable Entered division,
-        boolean leaveEarly) {}
+        boolean leaveEarly) {
+
+    /** The station pressure: from the barometer read, or what the site says (M3). */
+    public AbsolutePressure stationPressure() {
+        return LeakReadings.station(this).pressure();
+    }
+}

@@ -6,6 +6,7 @@ import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
@@ -17,6 +18,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.hibernate.annotations.Fetch;
+import org.hibernate.annotations.FetchMode;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.NullUnmarked;
 import org.jspecify.annotations.Nullable;
@@ -49,22 +52,26 @@ public class LeakTest {
     @Embedded
     private LeakState state;
 
-    @ElementCollection
+    @ElementCollection(fetch = FetchType.EAGER)
+    @Fetch(FetchMode.SELECT)
     @CollectionTable(name = "leak_cycle", joinColumns = @JoinColumn(name = "test_id"))
     @OrderColumn(name = "position")
     private List<CycleEntry> cycles = new ArrayList<>();
 
-    @ElementCollection
+    @ElementCollection(fetch = FetchType.EAGER)
+    @Fetch(FetchMode.SELECT)
     @CollectionTable(name = "leak_machine", joinColumns = @JoinColumn(name = "test_id"))
     @OrderColumn(name = "position")
     private List<MachineCopy> machines = new ArrayList<>();
 
-    @ElementCollection
+    @ElementCollection(fetch = FetchType.EAGER)
+    @Fetch(FetchMode.SELECT)
     @CollectionTable(name = "leak_reading", joinColumns = @JoinColumn(name = "test_id"))
     @OrderColumn(name = "position")
     private List<FallReading> readings = new ArrayList<>();
 
-    @ElementCollection
+    @ElementCollection(fetch = FetchType.EAGER)
+    @Fetch(FetchMode.SELECT)
     @CollectionTable(name = "leak_volume", joinColumns = @JoinColumn(name = "test_id"))
     @OrderColumn(name = "position")
     private List<VolumeCopy> volumes = new ArrayList<>();

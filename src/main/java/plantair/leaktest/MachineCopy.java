@@ -27,7 +27,7 @@ import plantair.testrecord.MeasuredOutput;
  * @param measuredFlow free air at the intake, m³/s
  * @param measuredAt gauge pressure of that, Pa
  * @param measuredRandom relative standard uncertainty that it shares with no other machine
- * @param measuredShared what it shares with others
+ * @param measuredShared what it shares with others; null for nothing
  */
 @Embeddable
 public record MachineCopy(
@@ -47,7 +47,7 @@ public record MachineCopy(
     private static final double COVERAGE = 2;
 
     /** A machine as its newest trusted test has it. */
-    static MachineCopy of(Compressor compressor, MeasuredOutput output) {
+    public static MachineCopy of(Compressor compressor, MeasuredOutput output) {
         return new MachineCopy(
                 compressor.id(),
                 compressor.tag(),
@@ -59,11 +59,11 @@ public record MachineCopy(
                 output.flow().cubicMetresPerSecond(),
                 output.at().pascals(),
                 output.relativeRandom(),
-                new SharedParts(output.shared()));
+                output.shared().isEmpty() ? null : new SharedParts(output.shared()));
     }
 
     /** A machine as somebody typed it. */
-    static MachineCopy of(Compressor compressor, Entered capacity, Entered at, Entered percent) {
+    public static MachineCopy of(Compressor compressor, Entered capacity, Entered at, Entered percent) {
         return new MachineCopy(
                 compressor.id(), compressor.tag(), capacity, at, percent, null, null, null, null, null, null);
     }
@@ -87,7 +87,7 @@ public record MachineCopy(
                     new FlowRate(Objects.requireNonNull(measuredFlow)),
                     new GaugePressure(Objects.requireNonNull(measuredAt)),
                     Objects.requireNonNull(measuredRandom),
-                    Objects.requireNonNull(measuredShared).parts());
+                    measuredShared == null ? List.of() : measuredShared.parts());
         }
         return new MeasuredOutput(
                 0,

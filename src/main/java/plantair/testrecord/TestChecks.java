@@ -27,6 +27,7 @@ import plantair.quantity.Entered;
  * @param motorPhases copied from the plate
  * @param displacement copied from the compressor
  * @param control copied from the compressor
+ * @param leakTestId the leak test that the hold was taken from; null when it was made in the test itself
  */
 @Embeddable
 public record TestChecks(
@@ -44,7 +45,65 @@ public record TestChecks(
         @Nullable Entered motorPower,
         @Nullable Integer motorPhases,
         @Nullable Entered displacement,
-        @Enumerated(EnumType.STRING) @Nullable Control control) {
+        @Enumerated(EnumType.STRING) @Nullable Control control,
+        @Nullable Long leakTestId) {
+
+    /** Checks whose hold, if any, was made in the test itself. */
+    public TestChecks(
+            @Nullable Entered holdStart,
+            @Nullable Entered holdEnd,
+            @Nullable Entered holdWait,
+            StaticHold.@Nullable Place holdPlace,
+            @Nullable Boolean othersOff,
+            @Nullable Boolean speedHeld,
+            @Nullable Entered inputPower,
+            @Nullable Entered voltage,
+            @Nullable Entered motorCurrent,
+            @Nullable Entered powerFactor,
+            @Nullable Entered motorEfficiency,
+            @Nullable Entered motorPower,
+            @Nullable Integer motorPhases,
+            @Nullable Entered displacement,
+            @Nullable Control control) {
+        this(
+                holdStart,
+                holdEnd,
+                holdWait,
+                holdPlace,
+                othersOff,
+                speedHeld,
+                inputPower,
+                voltage,
+                motorCurrent,
+                powerFactor,
+                motorEfficiency,
+                motorPower,
+                motorPhases,
+                displacement,
+                control,
+                null);
+    }
+
+    /** The same with the leak test that the hold was taken from. */
+    public TestChecks withLeakTest(@Nullable Long leakTest) {
+        return new TestChecks(
+                holdStart,
+                holdEnd,
+                holdWait,
+                holdPlace,
+                othersOff,
+                speedHeld,
+                inputPower,
+                voltage,
+                motorCurrent,
+                powerFactor,
+                motorEfficiency,
+                motorPower,
+                motorPhases,
+                displacement,
+                control,
+                leakTest);
+    }
 
     /** Nothing checked. */
     public static final TestChecks NONE =

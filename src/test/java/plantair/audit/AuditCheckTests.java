@@ -81,6 +81,13 @@ abstract class AuditCheckTests {
             Map.entry("demand_item", new Sealed(ChangeKind.DEMAND_ITEM, "id")),
             Map.entry("supply_choice", new Sealed(ChangeKind.SUPPLY_CHOICE, "id")),
             Map.entry("supply_standby", new Sealed(ChangeKind.SUPPLY_CHOICE, "choice_id")),
+            Map.entry("leak_test", new Sealed(ChangeKind.LEAK_TEST, "id")),
+            Map.entry("leak_cycle", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
+            Map.entry("leak_machine", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
+            Map.entry("leak_reading", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
+            Map.entry("leak_volume", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
+            Map.entry("found_leak", new Sealed(ChangeKind.FOUND_LEAK, "id")),
+            Map.entry("found_leak_step", new Sealed(ChangeKind.FOUND_LEAK, "leak_id")),
             Map.entry("due_interval", new Sealed(ChangeKind.INTERVAL, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 
@@ -101,11 +108,22 @@ abstract class AuditCheckTests {
             "attachment.sha256",
             "calibration.id",
             "compressor.id",
+            "found_leak.id",
+            "found_leak_step.leak_id",
             "gauge_restatement.id",
             "gauge_restatement_test.restatement_id",
             "instrument.accuracy",
             "instrument.grade_percent",
             "instrument.kind",
+            "leak_cycle.test_id",
+            "leak_machine.measured_test_id",
+            "leak_machine.test_id",
+            "leak_reading.test_id",
+            "leak_test.id",
+            "leak_test.reason",
+            "leak_test.supersedes_id",
+            "leak_test.withdrawn",
+            "leak_volume.test_id",
             "machine_readings.reason",
             "machine_readings.supersedes_id",
             "pipe_piece.bore",
@@ -264,25 +282,20 @@ abstract class AuditCheckTests {
     }
 
     private String row(String table, String owner, Long id) {
-        String second = Map.of(
-                        "rating_point",
-                        "position",
-                        "calibration_point",
-                        "position",
-                        "pump_up_volume",
-                        "position",
-                        "pump_up_rating",
-                        "position",
-                        "pump_up_run",
-                        "position",
-                        "pump_up_instrument",
-                        "position",
-                        "gauge_restatement_test",
-                        "test_id",
-                        "wall_reading",
-                        "position",
-                        "supply_standby",
-                        "compressor_id")
+        String second = Map.ofEntries(
+                        Map.entry("rating_point", "position"),
+                        Map.entry("calibration_point", "position"),
+                        Map.entry("leak_cycle", "position"),
+                        Map.entry("leak_machine", "position"),
+                        Map.entry("leak_reading", "position"),
+                        Map.entry("leak_volume", "position"),
+                        Map.entry("pump_up_volume", "position"),
+                        Map.entry("pump_up_rating", "position"),
+                        Map.entry("pump_up_run", "position"),
+                        Map.entry("pump_up_instrument", "position"),
+                        Map.entry("gauge_restatement_test", "test_id"),
+                        Map.entry("wall_reading", "position"),
+                        Map.entry("supply_standby", "compressor_id"))
                 .getOrDefault(table, "");
         String first = owner + " = " + id;
         return second.isEmpty()

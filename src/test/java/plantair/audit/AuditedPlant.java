@@ -14,6 +14,7 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.account.Role;
 import plantair.account.SignedIn;
 import plantair.testing.DemandForms;
+import plantair.testing.LeakForms;
 import plantair.testing.People;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
@@ -59,6 +60,7 @@ final class AuditedPlant {
         attach(site, "COMPRESSOR/1", SampleFiles.png());
         sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
+        sendAll(site, leaks());
         sendAll(
                 site,
                 SITE.with("name", "South works"),
@@ -75,6 +77,15 @@ final class AuditedPlant {
                 event().at("/events/1/correct")
                         .with("edit.reason", "wrong work")
                         .with("kind", "BELT"));
+    }
+
+    private static SentForm[] leaks() {
+        return new SentForm[] {
+            LeakForms.holdOfMachine("170", "165", "5"),
+            LeakForms.loadTimes("90 410 5", "88 412"),
+            LeakForms.leak("L-1"),
+            LeakForms.step(0, "REPAIRED", "2026-06-11")
+        };
     }
 
     private static void sendAll(MockMvcTester site, SentForm... forms) {

@@ -43,7 +43,13 @@ final class PlantedFaults {
             "'MANAGER'",
             "'BENCH'",
             "'INTERNAL'",
-            "'HEAD'");
+            "'HEAD'",
+            "'TWO_READINGS'",
+            "'PART_OF_SYSTEM'",
+            "'HOSE'",
+            "'METER'",
+            "'LOW'",
+            "'TIGHT'");
 
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;

@@ -38,6 +38,7 @@ final class DemoPlantSql {
         tests.forEach(testSql::add);
         new RestatementSql(script).add(tests);
         new WorkSql(script).add(tests);
+        new LeakSql(script).add();
         ChangeSql.add(script, tests);
         return HEAD + script + FOOT;
     }

@@ -1,9 +1,12 @@
 package plantair.testrecord.web;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import plantair.pumpup.StaticHold;
 import plantair.quantity.DurationUnit;
 import plantair.quantity.FixedUnit;
 import plantair.quantity.PowerUnit;
+import plantair.testrecord.HoldSource;
 import plantair.testrecord.TestChecks;
 import plantair.web.EnteredField;
 import plantair.web.UnitSet;
@@ -12,6 +15,7 @@ import plantair.web.UnitSet;
 public final class ChecksForm {
 
     private String holdPlace = "";
+    private String leakTest = "";
     private String othersOff = "";
     private String speedHeld = "";
     private EnteredField holdStart = new EnteredField();
@@ -29,6 +33,7 @@ public final class ChecksForm {
         form.holdEnd = EnteredField.of(checks.holdEnd(), units.pressure());
         form.holdWait = EnteredField.of(checks.holdWait(), DurationUnit.MINUTE);
         form.holdPlace = checks.holdPlace() == null ? "" : checks.holdPlace().name();
+        form.leakTest = Objects.toString(checks.leakTestId(), "");
         form.othersOff = answer(checks.othersOff());
         form.speedHeld = answer(checks.speedHeld());
         form.inputPower = EnteredField.of(checks.inputPower(), PowerUnit.KW);
@@ -37,6 +42,15 @@ public final class ChecksForm {
         form.powerFactor = EnteredField.of(checks.powerFactor(), FixedUnit.PERCENT);
         form.motorEfficiency = EnteredField.of(checks.motorEfficiency(), FixedUnit.PERCENT);
         return form;
+    }
+
+    /** Fills in a hold that was measured as a leak test of its own. */
+    void fill(long leakTestId, HoldSource.Hold hold) {
+        leakTest = String.valueOf(leakTestId);
+        holdStart = EnteredField.of(hold.start(), hold.start().unit());
+        holdEnd = EnteredField.of(hold.end(), hold.end().unit());
+        holdWait = EnteredField.of(hold.waited(), hold.waited().unit());
+        holdPlace = StaticHold.Place.TEST_VOLUME.name();
     }
 
     private static String answer(@Nullable Boolean yes) {
@@ -49,6 +63,14 @@ public final class ChecksForm {
 
     public void setHoldPlace(@Nullable String holdPlace) {
         this.holdPlace = holdPlace == null ? "" : holdPlace;
+    }
+
+    public String getLeakTest() {
+        return leakTest;
+    }
+
+    public void setLeakTest(@Nullable String leakTest) {
+        this.leakTest = leakTest == null ? "" : leakTest;
     }
 
     public String getOthersOff() {

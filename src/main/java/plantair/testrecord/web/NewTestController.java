@@ -3,6 +3,7 @@ package plantair.testrecord.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -18,6 +19,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
+import plantair.testrecord.HoldSource;
 import plantair.testrecord.PumpUpTest;
 import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.RecordTest;
@@ -39,6 +41,7 @@ class NewTestController {
     private final RecordTest record;
     private final TestFormReader reader;
     private final TestFormPage page;
+    private final HoldFromLeakTest holds;
     private final Clock clock;
 
     NewTestController(
@@ -47,12 +50,14 @@ class NewTestController {
             RecordTest record,
             TestFormReader reader,
             TestFormPage page,
+            HoldFromLeakTest holds,
             Clock clock) {
         this.compressors = compressors;
         this.tests = tests;
         this.record = record;
         this.reader = reader;
         this.page = page;
+        this.holds = holds;
         this.clock = clock;
     }
 
@@ -77,15 +82,24 @@ class NewTestController {
 
     @GetMapping("/compressors/{id}/tests/new")
     @Transactional(readOnly = true)
-    public String form(@PathVariable long id, UnitSet units, Person person, Model model) {
+    public String form(
+            @PathVariable long id,
+            @RequestParam(required = false) @Nullable Long leakTest,
+            UnitSet units,
+            Person person,
+            Model model) {
         Compressor compressor = find(id);
+        Optional<HoldSource.Hold> hold = Optional.ofNullable(leakTest).flatMap(named -> holds.find(named, id));
         Optional<PumpUpTest> last = tests.findFirstByCompressorIdOrderByPerformedAtDescIdDesc(id);
         TestForm form = TestForm.blank(
                 units,
                 compressor.site().facts().zoneId(),
                 clock,
                 person.displayName(),
-                last.map(PumpUpTest::volumes).orElse(List.of()));
+                hold.map(HoldSource.Hold::volumes)
+                        .or(() -> last.map(PumpUpTest::volumes))
+                        .orElse(List.of()));
+        hold.ifPresent(found -> form.getChecks().fill(Objects.requireNonNull(leakTest), found));
         form.name(last.map(PumpUpTest::instruments).orElse(List.of()));
         model.addAttribute("form", form);
         page.fill(model, compressor);

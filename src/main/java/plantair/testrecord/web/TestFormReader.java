@@ -43,11 +43,13 @@ public class TestFormReader {
 
     private final VolumeChoices volumes;
     private final InstrumentChoices instruments;
+    private final HoldFromLeakTest holds;
     private final Clock clock;
 
-    TestFormReader(VolumeChoices volumes, InstrumentChoices instruments, Clock clock) {
+    TestFormReader(VolumeChoices volumes, InstrumentChoices instruments, HoldFromLeakTest holds, Clock clock) {
         this.volumes = volumes;
         this.instruments = instruments;
+        this.holds = holds;
         this.clock = clock;
     }
 
@@ -76,6 +78,7 @@ public class TestFormReader {
         Optional<String> override = checks.text("overrideReason", form.getOverrideReason(), 1000, false);
         TestChecks around = new ChecksReader(checks, errors)
                 .read(form.getChecks(), compressor.facts().plate());
+        Long leakTest = holds.read(form.getChecks().getLeakTest(), around, chosen, compressor.id(), errors);
         if (errors.hasErrors()) {
             return Optional.empty();
         }
@@ -92,7 +95,7 @@ public class TestFormReader {
                 notes.orElse(""),
                 "",
                 PumpUpMethods.current().version(),
-                around,
+                around.withLeakTest(leakTest),
                 named,
                 override.orElse(null)));
     }

@@ -111,7 +111,8 @@ record TestView(
             String confirmed,
             String restated,
             boolean joinsTrend,
-            @Nullable ReviewMark review) {
+            @Nullable ReviewMark review,
+            @Nullable Long leakTestId) {
 
         /** Whether a second person may still review it. */
         public boolean isOpen() {

@@ -115,7 +115,8 @@ class TestViews {
                 test.confirmed(),
                 restated(test, stored, words),
                 stored.joinsTrend(),
-                reviews.findByTestId(test.id()).map(ReviewMark::of).orElse(null));
+                reviews.findByTestId(test.id()).map(ReviewMark::of).orElse(null),
+                test.checks().leakTestId());
     }
 
     private String restated(PumpUpTest test, StoredResult stored, ResultWords words) {

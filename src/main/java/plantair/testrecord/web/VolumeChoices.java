@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.modulith.NamedInterface;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.Errors;
 import plantair.equipment.Compressor;
 import plantair.equipment.PipePiece;
@@ -19,7 +21,8 @@ import plantair.web.Warnings;
 
 /** The receivers and pipe pieces of a site, as choices of a test form and as copies for a test. */
 @Component
-class VolumeChoices {
+@NamedInterface("form")
+public class VolumeChoices {
 
     private final Receivers receivers;
     private final PipePieces pipes;
@@ -31,7 +34,8 @@ class VolumeChoices {
         this.stops = stops;
     }
 
-    List<Choice> receivers(long siteId) {
+    /** Receivers of a site that are in service. */
+    public List<Choice> receivers(long siteId) {
         return receivers.findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(siteId).stream()
                 .map(receiver -> new Choice(
                         String.valueOf(receiver.id()),
@@ -39,7 +43,8 @@ class VolumeChoices {
                 .toList();
     }
 
-    List<Choice> pipes(long siteId) {
+    /** Pipe pieces of a site that are in service. */
+    public List<Choice> pipes(long siteId) {
         return pipes.findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(siteId).stream()
                 .map(pipe -> new Choice(String.valueOf(pipe.id()), pipe.facts().tag() + ", " + size(pipe)))
                 .toList();
@@ -52,21 +57,31 @@ class VolumeChoices {
                 : facts.volume().toString();
     }
 
-    /** Copies of what was chosen; what is not of this site is rejected. */
+    /** Copies of what was chosen, a receiver at least; what is not of this site is rejected. */
     List<VolumeCopy> read(TestForm form, Compressor compressor, Errors errors) {
+        if (form.getReceivers().isEmpty()) {
+            errors.rejectValue("receivers", "test.noReceiver");
+        }
+        return copies(form.getReceivers(), form.getPipes(), compressor.site().id(), errors);
+    }
+
+    /**
+     * Copies of what was chosen; what is not of this site is rejected beside the fields {@code receivers} and {@code pipes}.
+     *
+     * @param chosenReceivers ids as sent
+     * @param chosenPipes ids as sent
+     */
+    @Transactional(readOnly = true)
+    public List<VolumeCopy> copies(List<String> chosenReceivers, List<String> chosenPipes, long siteId, Errors errors) {
         List<VolumeCopy> copies = new ArrayList<>();
-        long siteId = compressor.site().id();
-        for (String chosen : form.getReceivers()) {
+        for (String chosen : chosenReceivers) {
             id(chosen)
                     .flatMap(receivers::findById)
                     .filter(receiver -> receiver.site().id() == siteId)
                     .map(VolumeCopy::of)
                     .ifPresentOrElse(copies::add, () -> errors.rejectValue("receivers", "test.receiverElsewhere"));
         }
-        if (form.getReceivers().isEmpty()) {
-            errors.rejectValue("receivers", "test.noReceiver");
-        }
-        for (String chosen : form.getPipes()) {
+        for (String chosen : chosenPipes) {
             id(chosen)
                     .flatMap(pipes::findById)
                     .filter(pipe -> pipe.site().id() == siteId)
