@@ -136,7 +136,11 @@ abstract class AuditCheckTests {
             "rating_point.compressor_id",
             "receiver.id",
             "relief_valve.id",
+            "demand_item.edge",
+            "demand_item.stated",
             "supply_choice.id",
+            "supply_choice.leaks_from",
+            "supply_standby.choice_id",
             "vessel_inspection.id",
             "wall_reading.inspection_id");
 
