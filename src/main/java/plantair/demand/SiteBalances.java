@@ -22,6 +22,7 @@ import plantair.quantity.GaugePressure;
 import plantair.quantity.MeasuredFlow;
 import plantair.site.Site;
 import plantair.supply.CapacityPart;
+import plantair.supply.ChokedNozzle;
 import plantair.testrecord.MeasuredOutput;
 import plantair.testrecord.MeasuredOutputs;
 
@@ -90,7 +91,7 @@ public class SiteBalances {
                 choice,
                 counted,
                 leftOut,
-                leaks(site, choice),
+                leaks(site, choice, at, station),
                 uses(site, new ItemReading(station, choice), whatIf));
     }
 
@@ -143,7 +144,7 @@ public class SiteBalances {
         return part.isEmpty() ? Reason.FAR : null;
     }
 
-    private LeaksUsed leaks(Site site, SupplyFacts choice) {
+    private LeaksUsed leaks(Site site, SupplyFacts choice, @Nullable GaugePressure at, AbsolutePressure station) {
         if (choice.leaksFrom() == LeaksFrom.TYPED && choice.leaks() != null) {
             double u = choice.leaksUncertainty() == null
                     ? TYPED_LEAKS_U
@@ -153,8 +154,12 @@ public class SiteBalances {
         }
         Optional<SiteLeak> tested =
                 choice.leaksFrom() == LeaksFrom.TEST ? siteLeaks.newest(site.id()) : Optional.empty();
-        return tested.map(test -> new LeaksUsed(test.flow(), LeaksFrom.TEST, test))
+        return tested.map(test -> new LeaksUsed(carried(test, at, station), LeaksFrom.TEST, test))
                 .orElse(new LeaksUsed(NO_LEAKS, LeaksFrom.NONE, null));
+    }
+
+    private static MeasuredFlow carried(SiteLeak test, @Nullable GaugePressure at, AbsolutePressure station) {
+        return at == null ? test.flow() : ChokedNozzle.carried(test.flow(), test.at(), at, station);
     }
 
     private List<ItemUse> uses(Site site, ItemReading reading, WhatIf whatIf) {

@@ -14,6 +14,8 @@ public final class DataFiles {
                     LeakTables.beforeTests(),
                     DemandTables.all(),
                     OfferTables.all())
+                    DemandTables.all(),
+                    LeakTables.beforeTests())
             .flatMap(files -> files)
             .toList();
 

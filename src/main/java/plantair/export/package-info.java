@@ -13,6 +13,8 @@
             "vessel",
             "leaktest",
             "demand",
+            "demand",
+            "leaktest",
             "supply",
             "register",
             "attachment",

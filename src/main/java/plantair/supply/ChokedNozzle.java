@@ -4,6 +4,7 @@ import plantair.quantity.AbsolutePressure;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.Length;
+import plantair.quantity.MeasuredFlow;
 import plantair.quantity.Temperature;
 
 /**
@@ -31,6 +32,19 @@ public final class ChokedNozzle {
     /** Whether the flow through a hole is choked, so that its free air can be told. */
     public static boolean isChoked(GaugePressure pressure, AbsolutePressure station) {
         return pressure.above(station).pascals() >= CHOKED_RATIO * station.pascals();
+    }
+
+    /**
+     * What holes let through at another pressure, in proportion to the absolute pressure before them; for leaks.
+     *
+     * @param flow at the pressure {@code from}
+     * @param station barometric pressure of the place
+     */
+    public static MeasuredFlow carried(
+            MeasuredFlow flow, GaugePressure from, GaugePressure to, AbsolutePressure station) {
+        double factor = to.above(station).pascals() / from.above(station).pascals();
+        return new MeasuredFlow(
+                flow.flow().times(factor), flow.standardUncertainty().times(factor), flow.basis());
     }
 
     /**

@@ -78,6 +78,9 @@ abstract class AuditCheckTests {
             Map.entry("vessel_inspection", new Sealed(ChangeKind.INSPECTION, "id")),
             Map.entry("wall_reading", new Sealed(ChangeKind.INSPECTION, "inspection_id")),
             Map.entry("vessel_finding", new Sealed(ChangeKind.FINDING, "id")),
+            Map.entry("demand_item", new Sealed(ChangeKind.DEMAND_ITEM, "id")),
+            Map.entry("supply_choice", new Sealed(ChangeKind.SUPPLY_CHOICE, "id")),
+            Map.entry("supply_standby", new Sealed(ChangeKind.SUPPLY_CHOICE, "choice_id")),
             Map.entry("leak_test", new Sealed(ChangeKind.LEAK_TEST, "id")),
             Map.entry("leak_cycle", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
             Map.entry("leak_machine", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
@@ -136,7 +139,11 @@ abstract class AuditCheckTests {
             "rating_point.compressor_id",
             "receiver.id",
             "relief_valve.id",
+            "demand_item.edge",
+            "demand_item.stated",
             "supply_choice.id",
+            "supply_choice.leaks_from",
+            "supply_standby.choice_id",
             "vessel_inspection.id",
             "wall_reading.inspection_id");
 

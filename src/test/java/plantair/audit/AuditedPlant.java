@@ -61,6 +61,8 @@ final class AuditedPlant {
         sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(site, leaks());
         sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
+        sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
+        sendAll(site, leaks());
         sendAll(
                 site,
                 SITE.with("name", "South works"),

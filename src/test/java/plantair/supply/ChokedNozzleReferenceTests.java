@@ -14,8 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import plantair.quantity.AbsolutePressure;
+import plantair.quantity.FlowBasis;
+import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.Length;
+import plantair.quantity.MeasuredFlow;
 import plantair.quantity.Temperature;
 
 /** Nozzles and holes against tables of handbooks. */
@@ -158,6 +161,20 @@ class ChokedNozzleReferenceTests {
         assertThat(factor).isCloseTo(cfm(0.25, 90, 1, high) / cfm(0.25, 90, 1, seaLevel), within(1e-12));
         assertThat(factor).isCloseTo(1.17, within(5e-3));
         assertThat(ToolAltitude.factor(GaugePressure.of(90, PSI), seaLevel)).isEqualTo(1);
+    }
+
+    /** By hand: (110 + 14.7)/(100 + 14.7) = 1.0872. The same as two holes, one at each pressure. */
+    @Test
+    void carriesLeaksInProportionToAbsolutePressure() {
+        var flow = MeasuredFlow.of(FlowRate.of(10, CFM), 0.1, FlowBasis.INTAKE);
+
+        MeasuredFlow carried =
+                ChokedNozzle.carried(flow, GaugePressure.of(100, PSI), GaugePressure.of(110, PSI), PSIA_14_7);
+
+        assertThat(carried.flow().in(CFM)).isCloseTo(10.872, within(5e-4));
+        assertThat(carried.standardUncertainty().in(CFM)).isCloseTo(1.0872, within(5e-5));
+        assertThat(carried.flow().over(flow.flow()))
+                .isCloseTo(cfm(0.1, 110, 1, PSIA_14_7) / cfm(0.1, 100, 1, PSIA_14_7), within(1e-12));
     }
 
     @Test

@@ -12,6 +12,7 @@ import plantair.quantity.Rounded;
 import plantair.supply.Capacity;
 import plantair.supply.CapacityPart;
 import plantair.supply.DemandItem;
+import plantair.supply.Margin.Verdict;
 import plantair.supply.SupplyAndDemand;
 import plantair.web.QuantityFormat;
 import plantair.web.Status;
@@ -99,13 +100,15 @@ final class SupplyViews {
                 .ifPresentOrElse(
                         load -> notes.add(words.say("supply.note.load", Rounded.places(100 * load, 0))),
                         () -> notes.add(words.say("supply.note.nothingLeft")));
+        String largest = answer.capacity().largest().map(CapacityPart::label).orElseThrow();
+        Verdict alone = answer.withoutLargest().verdict();
+        if (alone != Verdict.ENOUGH) {
+            notes.add(
+                    words.say(alone == Verdict.NOT_ENOUGH ? "supply.note.lossNot" : "supply.note.lossCould", largest));
+        }
         List<DemandItem> stopped = balance.stoppedByLoss(answer);
         if (!stopped.isEmpty()) {
-            notes.add(words.say(
-                    "supply.note.loss",
-                    answer.capacity().largest().map(CapacityPart::label).orElseThrow(),
-                    flows.whole(answer.netWithoutLargest()),
-                    labels(stopped)));
+            notes.add(words.say("supply.note.loss", largest, flows.whole(answer.netWithoutLargest()), labels(stopped)));
         }
         if (balance.hasGaps()) {
             notes.add(words.say("supply.note.gaps"));

@@ -21,6 +21,7 @@ import plantair.demand.SiteBalances;
 import plantair.equipment.Compressor;
 import plantair.site.Site;
 import plantair.testing.Database;
+import plantair.testing.LeakForms;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.People;
@@ -268,6 +269,28 @@ abstract class DemandWebTests {
 
         send(CHOICE.with("workingPressure", "150", "[psi]").with("standby", "1").with("edit.version", "0"));
         assertThat(page().text()).contains("C-1: on standby");
+    }
+
+    /** By hand: 210 · 90/500 = 37.8 cfm at 100 psig, at 110 psig 37.8 · (110 + 14.38)/(100 + 14.38) = 41.1. */
+    @Test
+    void takesTheNewestLeakTestAtThePressureOfTheSupply() {
+        Plant.in(context)
+                .plan(compressor)
+                .on("2026-05-05T14:00:00Z")
+                .band("90.0 [psi]", "110.0 [psi]")
+                .record();
+        send(WRENCHES);
+        send(LeakForms.loadTimes("90 410", "90 410", "90 410", "90 410", "90 410"));
+        send(CHOICE.with("workingPressure", "110", "[psi]")
+                .with("leaksFrom", "TEST")
+                .with("leaks.number", "")
+                .with("leaksUncertainty.number", ""));
+
+        var leaks = page().page().select("#supply tr[data-part=leaks]");
+
+        assertThat(leaks.text()).contains("41.1", "leak test of 2026-06-14, at 100.0 psig");
+        assertThat(leaks.select("a").attr("href")).isEqualTo("/leak-tests/1");
+        assertThat(page().text()).contains("Leaks take all that the machines deliver");
     }
 
     @Test
