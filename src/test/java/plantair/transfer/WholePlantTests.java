@@ -120,6 +120,7 @@ abstract class WholePlantTests {
                 .isEqualTo(count("pump_up_test"))
                 .isGreaterThan(100);
         assertThat(before.keySet()).hasSize(41);
+        assertThat(before.keySet()).hasSize(38);
         String photos = before.keySet().stream()
                 .filter(name -> name.startsWith("files/"))
                 .map(name -> name.substring(name.length() - 4))
