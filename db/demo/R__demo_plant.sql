@@ -157,6 +157,14 @@ insert into vessel_inspection (submission, receiver_id, kind, done_on, inspector
 select cast('5de1ed15-e11d-3dbc-adfb-71175d6371d0' as uuid), (select id from receiver where tag = 'R-12'), 'EXTERNAL', date '2026-01-29', 'Inspector T. Okafor, commission 4471 (invented)', 'Invented inspection office', 'No findings.', '', false, timestamp with time zone '2026-01-29 22:00:00+00', 'Marguerite Bélanger' from demo_start;
 insert into vessel_finding (submission, receiver_id, found_on, kind, note, recorded_at, recorded_by)
 select cast('dcb9be2f-604e-3df9-9deb-9659bed4748d' as uuid), (select id from receiver where tag = 'R-13'), date '2021-10-05', 'NO_PLATE', 'Painted over; nothing can be read under the paint.', timestamp with time zone '2021-10-05 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, price, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Torvane RS-40, dealer at the harbour', date '2026-04-20', '162 [cft_i]/min', 'STANDARD_14_696PSIA_60F_DRY', '125 [psi]', '32.4 kW', '14.5 [psi]', '68 [degF]', '0 %', '28400 {money}', 'Eight weeks. Dryer not in it.', true, 0 from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, price, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Halden 30 F, by letter', date '2026-04-27', '4.55 m3/min', 'INTAKE', '8 bar', '31.0 kW', '100 kPa', '20 Cel', '0 %', '31200 {money}', '', true, 0 from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Used piston machine, Brandt yard', date '2026-05-04', '190 [cft_i]/min', 'DISPLACEMENT', '125 [psi]', '33 kW', '14.5 [psi]', '68 [degF]', '0 %', 'They say 190 cfm; that is bore, stroke and speed. Asked for a pump-up test.', true, 0 from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, price, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Torvane RS-30, first letter', date '2025-11-12', '118 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY', '125 [psi]', '25.1 kW', '14.5 [psi]', '68 [degF]', '0 %', '23900 {money}', 'Too small by now.', false, 0 from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
 select 'PG-01', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_A', '2 [psi]', 12, 'On C-01.', true, 0 from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
@@ -3029,6 +3037,148 @@ insert into maintenance_event (submission, compressor_id, happened_on, kind, may
 select cast('53dfe0be-6ec0-3c6a-93a2-029c13203f21' as uuid), (select id from compressor where tag = 'C-02'), date '2024-03-06', 'FILTER', false, 'Nguyễn Văn Phúc', 'Intake filter at the yearly service.', false, timestamp with time zone '2024-03-06 22:30:00+00', 'Marguerite Bélanger' from demo_start;
 insert into baseline_choice (submission, compressor_id, test_id, event_id, reason, chosen_at, chosen_by)
 select cast('2cbcfc8c-1054-39f8-a38e-7ef3208789ff' as uuid), (select id from compressor where tag = 'C-03'), (select id from pump_up_test where submission = '14def469-995c-372d-a54f-c2bea73dfaee'), (select id from maintenance_event where submission = '4ea9ec65-fa67-31ea-a214-5d64c0b42785'), 'First test with a gauge that can be believed.', timestamp with time zone '2023-05-17 16:40:00+00', 'Marguerite Bélanger' from demo_start;
+insert into leak_test (submission, site_id, kind, place, performed_at, zone, tester, users_off, drains_off, site_elevation, leave_early, confirmed, recorded_at, recorded_by, at_pressure, note, withdrawn)
+select cast('9b85273e-54c6-391f-a51d-44b40ebf54af' as uuid), (select id from site where name = 'Gull Point cannery'), 'LOAD_TIMES', 'WHOLE_SYSTEM', timestamp with time zone '2024-11-17 07:20:00+00', 'America/Los_Angeles', 'Søren Kjærgaard', true, true, '12 [ft_i]', false, '', timestamp with time zone '2024-11-17 08:20:00+00', 'Søren Kjærgaard', '100 [psi]', 'Packing and fruit line walked through, all valves shut. Hisses by the retorts can be heard from the door.', false from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '9b85273e-54c6-391f-a51d-44b40ebf54af'), 0, '72 s', '226 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '9b85273e-54c6-391f-a51d-44b40ebf54af'), 1, '70 s', '231 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '9b85273e-54c6-391f-a51d-44b40ebf54af'), 2, '74 s', '229 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '9b85273e-54c6-391f-a51d-44b40ebf54af'), 3, '71 s', '224 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '9b85273e-54c6-391f-a51d-44b40ebf54af'), 4, '73 s', '230 s' from demo_start;
+insert into leak_machine (test_id, position, compressor_id, label, capacity, capacity_at, capacity_percent)
+select (select id from leak_test where submission = '9b85273e-54c6-391f-a51d-44b40ebf54af'), 0, (select id from compressor where tag = 'C-02'), 'C-02', '109 [cft_i]/min', '102 [psi]', '5 %' from demo_start;
+insert into leak_test (submission, site_id, kind, place, performed_at, zone, tester, users_off, drains_off, site_elevation, leave_early, confirmed, recorded_at, recorded_by, at_pressure, note, withdrawn)
+select cast('b6b76cd0-d448-3b7a-9f19-991ecf17b2ed' as uuid), (select id from site where name = 'Gull Point cannery'), 'LOAD_TIMES', 'WHOLE_SYSTEM', timestamp with time zone '2025-04-06 05:50:00+00', 'America/Los_Angeles', 'Søren Kjærgaard', true, true, '12 [ft_i]', false, '', timestamp with time zone '2025-04-06 06:50:00+00', 'Søren Kjærgaard', '100 [psi]', 'After the first repairs.', false from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = 'b6b76cd0-d448-3b7a-9f19-991ecf17b2ed'), 0, '88 s', '205 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = 'b6b76cd0-d448-3b7a-9f19-991ecf17b2ed'), 1, '91 s', '198 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = 'b6b76cd0-d448-3b7a-9f19-991ecf17b2ed'), 2, '60 s', '240 s' from demo_start;
+insert into leak_machine (test_id, position, compressor_id, label, capacity, capacity_at, capacity_percent)
+select (select id from leak_test where submission = 'b6b76cd0-d448-3b7a-9f19-991ecf17b2ed'), 0, (select id from compressor where tag = 'C-02'), 'C-02', '109 [cft_i]/min', '102 [psi]', '5 %' from demo_start;
+insert into leak_test (submission, site_id, kind, place, performed_at, zone, tester, users_off, drains_off, site_elevation, leave_early, confirmed, recorded_at, recorded_by, at_pressure, note, withdrawn, supersedes_id, reason)
+select cast('f2f24904-d0f0-3b64-8cde-dbe53d90b639' as uuid), (select id from site where name = 'Gull Point cannery'), 'LOAD_TIMES', 'WHOLE_SYSTEM', timestamp with time zone '2025-04-06 05:50:00+00', 'America/Los_Angeles', 'Søren Kjærgaard', true, true, '12 [ft_i]', false, '', timestamp with time zone '2025-04-06 06:50:00+00', 'Søren Kjærgaard', '100 [psi]', 'After the first repairs.', true, (select id from leak_test where submission = 'b6b76cd0-d448-3b7a-9f19-991ecf17b2ed'), 'the night cleaners ran a blow gun' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = 'f2f24904-d0f0-3b64-8cde-dbe53d90b639'), 0, '88 s', '205 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = 'f2f24904-d0f0-3b64-8cde-dbe53d90b639'), 1, '91 s', '198 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = 'f2f24904-d0f0-3b64-8cde-dbe53d90b639'), 2, '60 s', '240 s' from demo_start;
+insert into leak_machine (test_id, position, compressor_id, label, capacity, capacity_at, capacity_percent)
+select (select id from leak_test where submission = 'f2f24904-d0f0-3b64-8cde-dbe53d90b639'), 0, (select id from compressor where tag = 'C-02'), 'C-02', '109 [cft_i]/min', '102 [psi]', '5 %' from demo_start;
+insert into leak_test (submission, site_id, kind, place, performed_at, zone, tester, users_off, drains_off, site_elevation, leave_early, confirmed, recorded_at, recorded_by, at_pressure, note, withdrawn)
+select cast('39bf107c-36d7-3d11-9db3-64dda41bf92c' as uuid), (select id from site where name = 'Gull Point cannery'), 'LOAD_TIMES', 'WHOLE_SYSTEM', timestamp with time zone '2025-04-13 06:05:00+00', 'America/Los_Angeles', 'Søren Kjærgaard', true, true, '12 [ft_i]', false, '', timestamp with time zone '2025-04-13 07:05:00+00', 'Søren Kjærgaard', '100 [psi]', 'Same walk, nobody on the lines.', false from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '39bf107c-36d7-3d11-9db3-64dda41bf92c'), 0, '38 s', '281 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '39bf107c-36d7-3d11-9db3-64dda41bf92c'), 1, '37 s', '279 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '39bf107c-36d7-3d11-9db3-64dda41bf92c'), 2, '39 s', '284 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '39bf107c-36d7-3d11-9db3-64dda41bf92c'), 3, '38 s', '277 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '39bf107c-36d7-3d11-9db3-64dda41bf92c'), 4, '38 s', '282 s' from demo_start;
+insert into leak_machine (test_id, position, compressor_id, label, capacity, capacity_at, capacity_percent)
+select (select id from leak_test where submission = '39bf107c-36d7-3d11-9db3-64dda41bf92c'), 0, (select id from compressor where tag = 'C-02'), 'C-02', '109 [cft_i]/min', '102 [psi]', '5 %' from demo_start;
+insert into leak_test (submission, site_id, kind, place, performed_at, zone, tester, users_off, drains_off, site_elevation, leave_early, confirmed, recorded_at, recorded_by, at_pressure, note, withdrawn)
+select cast('92e65718-3e61-3442-9ce9-5dab51826749' as uuid), (select id from site where name = 'Gull Point cannery'), 'LOAD_TIMES', 'WHOLE_SYSTEM', timestamp with time zone '2026-04-19 06:10:00+00', 'America/Los_Angeles', 'Søren Kjærgaard', true, true, '12 [ft_i]', false, '', timestamp with time zone '2026-04-19 07:10:00+00', 'Søren Kjærgaard', '100 [psi]', 'A year on. The new coupling rail at line 3 was not there before.', false from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '92e65718-3e61-3442-9ce9-5dab51826749'), 0, '44 s', '262 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '92e65718-3e61-3442-9ce9-5dab51826749'), 1, '45 s', '259 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '92e65718-3e61-3442-9ce9-5dab51826749'), 2, '43 s', '265 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '92e65718-3e61-3442-9ce9-5dab51826749'), 3, '46 s', '261 s' from demo_start;
+insert into leak_cycle (test_id, position, loaded, unloaded)
+select (select id from leak_test where submission = '92e65718-3e61-3442-9ce9-5dab51826749'), 4, '44 s', '263 s' from demo_start;
+insert into leak_machine (test_id, position, compressor_id, label, capacity, capacity_at, capacity_percent)
+select (select id from leak_test where submission = '92e65718-3e61-3442-9ce9-5dab51826749'), 0, (select id from compressor where tag = 'C-02'), 'C-02', '105 [cft_i]/min', '102 [psi]', '5 %' from demo_start;
+insert into leak_test (submission, site_id, kind, place, performed_at, zone, tester, users_off, drains_off, site_elevation, leave_early, confirmed, recorded_at, recorded_by, at_pressure, division, note, withdrawn)
+select cast('3ca083d1-6ca8-3f8f-860f-b00618befca3' as uuid), (select id from site where name = 'Juniper Mesa packing hall'), 'FALL', 'WHOLE_SYSTEM', timestamp with time zone '2025-09-21 03:30:00+00', 'America/Denver', 'Amina Diallo', true, true, '1600 m', false, '', timestamp with time zone '2025-09-21 04:30:00+00', 'Amina Diallo', '7 bar', '0.02 bar', 'Waited ten minutes after C-12 had stopped. Filling heads blanked off.', false from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 0, '0 s', '7.50 bar' from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 1, '120 s', '7.30 bar' from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 2, '240 s', '7.11 bar' from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 3, '360 s', '6.92 bar' from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 4, '480 s', '6.74 bar' from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 5, '600 s', '6.56 bar' from demo_start;
+insert into leak_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 0, 'RECEIVER', (select id from receiver where tag = 'R-12'), 'R-12', '500 L', '11 bar', 'PLATE' from demo_start;
+insert into leak_volume (test_id, position, kind, source_id, label, length, bore)
+select (select id from leak_test where submission = '3ca083d1-6ca8-3f8f-860f-b00618befca3'), 1, 'PIPE', (select id from pipe_piece where tag = 'P-12'), 'P-12', '6.5 m', '36 mm' from demo_start;
+insert into leak_test (submission, site_id, kind, place, performed_at, zone, tester, users_off, drains_off, site_elevation, leave_early, confirmed, recorded_at, recorded_by, compressor_id, at_pressure, division, note, withdrawn)
+select cast('4ea8d8fe-d622-3ede-9d88-0c74a7d41839' as uuid), (select id from site where name = 'Gull Point cannery'), 'TWO_READINGS', 'TEST_VOLUME', timestamp with time zone '2026-03-14 18:00:00+00', 'America/Los_Angeles', 'Søren Kjærgaard', true, true, '12 [ft_i]', false, '', timestamp with time zone '2026-03-14 19:00:00+00', 'Søren Kjærgaard', (select id from compressor where tag = 'C-04'), '150 [psi]', '0.5 [psi]', 'V-4 weeps a little; to be lapped in the next shutdown.', false from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '4ea8d8fe-d622-3ede-9d88-0c74a7d41839'), 0, '0 s', '165.0 [psi]' from demo_start;
+insert into leak_reading (test_id, position, at_time, pressure)
+select (select id from leak_test where submission = '4ea8d8fe-d622-3ede-9d88-0c74a7d41839'), 1, '900 s', '158.5 [psi]' from demo_start;
+insert into leak_volume (test_id, position, kind, source_id, label, volume, mawp, known_by)
+select (select id from leak_test where submission = '4ea8d8fe-d622-3ede-9d88-0c74a7d41839'), 0, 'RECEIVER', (select id from receiver where tag = 'R-05'), 'R-05', '240 [gal_us]', '200 [psi]', 'MAKER_SHEET' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('8c2a985d-f165-3d25-994c-14391d97c5d1' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-01', 'Retort 2, steam side, behind the gauge board', 'THREAD', 'ULTRASOUND', '4.5 [cft_i]/min', '12 [ft_i]', 'HIGH', date '2024-11-18', 'Søren Kjærgaard', '', timestamp with time zone '2024-11-18 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('aab51ec5-18e2-3605-a3bb-30301f2fc805' as uuid), (select id from found_leak where submission = '8c2a985d-f165-3d25-994c-14391d97c5d1'), 0, 'REPAIRED', date '2024-12-03', 'Søren Kjærgaard', 'nipple cut new and sealed', timestamp with time zone '2024-12-03 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('8a7a7da9-4273-323c-9583-996762d41b5f' as uuid), (select id from found_leak where submission = '8c2a985d-f165-3d25-994c-14391d97c5d1'), 1, 'TIGHT', date '2024-12-10', 'Marguerite Bélanger', '', timestamp with time zone '2024-12-10 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('af829656-b067-35b0-b80e-0775f6425271' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-02', 'Line 1, first filler, left coupling', 'COUPLING', 'JUDGED', '2 [cft_i]/min', '12 [ft_i]', 'MEDIUM', date '2024-11-18', 'Søren Kjærgaard', '', timestamp with time zone '2024-11-18 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('c226dbb9-f31b-3bd5-89c0-0546e457ed7f' as uuid), (select id from found_leak where submission = 'af829656-b067-35b0-b80e-0775f6425271'), 0, 'REPAIRED', date '2024-12-03', 'Søren Kjærgaard', 'seal', timestamp with time zone '2024-12-03 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('f3c1add1-5b99-3df8-91e9-4b092442aea9' as uuid), (select id from found_leak where submission = 'af829656-b067-35b0-b80e-0775f6425271'), 1, 'STILL_LEAKS', date '2025-01-14', 'Marguerite Bélanger', 'worse', timestamp with time zone '2025-01-14 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('c84cc5be-85a7-3182-bbb5-7bf793ac28c7' as uuid), (select id from found_leak where submission = 'af829656-b067-35b0-b80e-0775f6425271'), 2, 'REPAIRED', date '2025-01-20', 'Søren Kjærgaard', 'coupling replaced', timestamp with time zone '2025-01-20 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('ae5e889f-e955-36e9-a419-a30c4706ad13' as uuid), (select id from found_leak where submission = 'af829656-b067-35b0-b80e-0775f6425271'), 3, 'TIGHT', date '2025-01-27', 'Marguerite Bélanger', '', timestamp with time zone '2025-01-27 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('cd3d4dba-ba3d-3bec-939f-1322a82e9b8e' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-03', 'Header V-3, packing of the stem', 'VALVE', 'BAG', '3.2 [cft_i]/min', '12 [ft_i]', 'HIGH', date '2024-11-19', 'Søren Kjærgaard', '', timestamp with time zone '2024-11-19 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('f3e46995-875c-3efc-ba43-bc9c73f3b431' as uuid), (select id from found_leak where submission = 'cd3d4dba-ba3d-3bec-939f-1322a82e9b8e'), 0, 'REPAIRED', date '2025-03-22', 'Søren Kjærgaard', 'new packing in the shutdown', timestamp with time zone '2025-03-22 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('d8e6d8a0-6fd4-3897-874b-c019c112a7e6' as uuid), (select id from found_leak where submission = 'cd3d4dba-ba3d-3bec-939f-1322a82e9b8e'), 1, 'TIGHT', date '2025-03-29', 'Marguerite Bélanger', '', timestamp with time zone '2025-03-29 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, bore, pressure, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('43981d87-2241-3568-806d-b2c52490c675' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-04', 'Fruit line, drain leg under the stair', 'DRAIN', 'HOLE', '0.08 [in_i]', '100 [psi]', '12 [ft_i]', 'HIGH', date '2024-11-19', 'Søren Kjærgaard', '', timestamp with time zone '2024-11-19 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('0ed11f46-0bf1-3a5d-ba0c-9119811b7923' as uuid), (select id from found_leak where submission = '43981d87-2241-3568-806d-b2c52490c675'), 0, 'REPAIRED', date '2025-03-22', 'Søren Kjærgaard', 'float drain in place of a cracked cock', timestamp with time zone '2025-03-22 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('1140188d-54d6-38ec-8430-a335356c41f3' as uuid), (select id from found_leak where submission = '43981d87-2241-3568-806d-b2c52490c675'), 1, 'TIGHT', date '2025-03-29', 'Marguerite Bélanger', '', timestamp with time zone '2025-03-29 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('90a10f51-01b5-32f7-9362-0132c5d64401' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-05', 'Boiler house, hose reel', 'HOSE', 'ULTRASOUND', '1.8 [cft_i]/min', '12 [ft_i]', 'LOW', date '2025-02-11', 'Søren Kjærgaard', '', timestamp with time zone '2025-02-11 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('64b53ae0-852a-37d9-91e0-6e2e997107a9' as uuid), (select id from found_leak where submission = '90a10f51-01b5-32f7-9362-0132c5d64401'), 0, 'REPAIRED', date '2025-04-08', 'Søren Kjærgaard', 'hose shortened', timestamp with time zone '2025-04-08 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('6bc5286a-e907-3418-ac4a-4aaf56359bed' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-06', 'Compressor house, dryer outlet flange', 'FILTER', 'JUDGED', '1 [cft_i]/min', '12 [ft_i]', 'LOW', date '2025-04-12', 'Søren Kjærgaard', '', timestamp with time zone '2025-04-12 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('2395fb48-ea81-3aa6-babb-344ed0810578' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-07', 'Line 3, new coupling rail, third from the door', 'COUPLING', 'ULTRASOUND', '2.6 [cft_i]/min', '12 [ft_i]', 'HIGH', date '2026-04-20', 'Søren Kjærgaard', '', timestamp with time zone '2026-04-20 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('dc489ce9-edd3-3547-9cfd-7c9af44831e3' as uuid), (select id from found_leak where submission = '2395fb48-ea81-3aa6-babb-344ed0810578'), 0, 'REPAIRED', date '2026-05-04', 'Søren Kjærgaard', 'cheap coupling taken out', timestamp with time zone '2026-05-04 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('962faf89-fc50-3916-8f74-a7277a0549c5' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-08', 'Line 3, rail, last one', 'COUPLING', 'ULTRASOUND', '2.2 [cft_i]/min', '12 [ft_i]', 'MEDIUM', date '2026-04-20', 'Søren Kjærgaard', '', timestamp with time zone '2026-04-20 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('11820685-7910-35ba-a151-8db994a5a82e' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-09', 'Labeller, cylinder of the gate', 'CYLINDER', 'JUDGED', '3 [cft_i]/min', '12 [ft_i]', 'MEDIUM', date '2026-04-21', 'Søren Kjærgaard', '', timestamp with time zone '2026-04-21 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('e11b2091-dc6f-3912-ae15-7d996521e266' as uuid), (select id from site where name = 'Gull Point cannery'), 'America/Los_Angeles', 'Q-10', 'Line 3, rail, entered twice', 'COUPLING', 'ULTRASOUND', '2.2 [cft_i]/min', '12 [ft_i]', 'MEDIUM', date '2026-04-21', 'Søren Kjærgaard', '', timestamp with time zone '2026-04-21 22:00:00+00', 'Søren Kjærgaard' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('53942a4d-bb08-3703-acb7-1f9cbeff4528' as uuid), (select id from found_leak where submission = 'e11b2091-dc6f-3912-ae15-7d996521e266'), 0, 'WITHDRAWN', date '2026-04-22', 'Marguerite Bélanger', 'the same as Q-08', timestamp with time zone '2026-04-22 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, size_by, flow, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('2204d6eb-22d1-3981-966e-7066d4702cc4' as uuid), (select id from site where name = 'Juniper Mesa packing hall'), 'America/Denver', 'H-1', 'Filling head 4, regulator', 'REGULATOR', 'JUDGED', '0.6 [cft_i]/min', '1600 m', 'MEDIUM', date '2025-09-22', 'Amina Diallo', '', timestamp with time zone '2025-09-22 22:00:00+00', 'Amina Diallo' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('fdcc4d9e-a4f9-3749-a349-7cbc20bb98af' as uuid), (select id from found_leak where submission = '2204d6eb-22d1-3981-966e-7066d4702cc4'), 0, 'REPAIRED', date '2025-10-02', 'Amina Diallo', 'diaphragm', timestamp with time zone '2025-10-02 22:00:00+00', 'Amina Diallo' from demo_start;
+insert into found_leak_step (submission, leak_id, position, kind, done_on, done_by, note, recorded_at, recorded_by)
+select cast('4eb2b0a4-3e80-3497-a91a-12ba99830982' as uuid), (select id from found_leak where submission = '2204d6eb-22d1-3981-966e-7066d4702cc4'), 1, 'TIGHT', date '2025-10-09', 'Marguerite Bélanger', '', timestamp with time zone '2025-10-09 22:00:00+00', 'Marguerite Bélanger' from demo_start;
+insert into found_leak (submission, site_id, zone, tag, place, component, elevation, priority, found_on, found_by, note, recorded_at, recorded_by)
+select cast('f86e5982-f9da-3077-9197-7826bcffc197' as uuid), (select id from site where name = 'Juniper Mesa packing hall'), 'America/Denver', 'H-2', 'Roof run, elbow over the cold store', 'PIPE', '1600 m', 'LOW', date '2025-09-22', 'Amina Diallo', '', timestamp with time zone '2025-09-22 22:00:00+00', 'Amina Diallo' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 16:30:00+00', 'Marguerite Bélanger', 'SITE', (select id from site where name = 'Gull Point cannery'), 'Gull Point cannery', 'name: Gull Point cannery
 zone: America/Los_Angeles

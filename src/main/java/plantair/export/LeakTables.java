@@ -43,44 +43,47 @@ final class LeakTables {
 
     private static DataFile tests() {
         return DataFile.of(
-                "leak_tests",
-                "leak_test",
-                "a leak test; one that was corrected or withdrawn stays",
-                RegisterFiles.BY_ID,
-                id("leak_test_id", "id", "number of the leak test"),
-                InstrumentFiles.SUBMISSION,
-                SITE,
-                id("compressor_id", "compressor_id", "the machine whose test volume was shut; empty for a system")
-                        .orEmpty(),
-                code("kind", "how the leak was measured", LeakTestKind.class),
-                code("place", "what was shut", LeakPlace.class),
-                of(CellKind.MOMENT, "performed_at", "when the test was made, ISO 8601, UTC"),
-                ZONE,
-                text("tester", "who made it"),
-                of(CellKind.FLAG, "users_off", "true when nobody used air"),
-                of(CellKind.FLAG, "drains_off", "true when timed drains and the purge of dryers were shut"),
-                reading("at_pressure", "gauge pressure for which the leak is told", Si.GAUGE),
-                reading("site_elevation", "elevation of the site on that day", Si.LENGTH)
-                        .orEmpty(),
-                reading("site_barometer", "usual station pressure of the site on that day", Si.ABSOLUTE)
-                        .orEmpty(),
-                reading("barometer", "station pressure read in the test", Si.ABSOLUTE)
-                        .orEmpty(),
-                reading("volume", "volume typed in place of receivers and pipes", Si.VOLUME)
-                        .orEmpty(),
-                reading("volume_percent", "how far that may be off in percent, 95 %", null)
-                        .orEmpty(),
-                reading("division", "smallest step of the gauge that could be read", null)
-                        .orEmpty(),
-                of(CellKind.FLAG, "leave_early", "true when the first five minutes of a fall are left out"),
-                RegisterFiles.NOTE,
-                text("confirmed", "codes of what was unusual and confirmed"),
-                InstrumentFiles.RECORDED_AT,
-                InstrumentFiles.RECORDED_BY,
-                id("supersedes", "supersedes_id", "number of the leak test that it corrects")
-                        .orEmpty(),
-                text("reason", "why it corrects that one").orEmpty(),
-                of(CellKind.FLAG, "withdrawn", "true when it says that the superseded one does not count"))
+                        "leak_tests",
+                        "leak_test",
+                        "a leak test; one that was corrected or withdrawn stays",
+                        RegisterFiles.BY_ID,
+                        id("leak_test_id", "id", "number of the leak test"),
+                        InstrumentFiles.SUBMISSION,
+                        SITE,
+                        id(
+                                        "compressor_id",
+                                        "compressor_id",
+                                        "the machine whose test volume was shut; empty for a system")
+                                .orEmpty(),
+                        code("kind", "how the leak was measured", LeakTestKind.class),
+                        code("place", "what was shut", LeakPlace.class),
+                        of(CellKind.MOMENT, "performed_at", "when the test was made, ISO 8601, UTC"),
+                        ZONE,
+                        text("tester", "who made it"),
+                        of(CellKind.FLAG, "users_off", "true when nobody used air"),
+                        of(CellKind.FLAG, "drains_off", "true when timed drains and the purge of dryers were shut"),
+                        reading("at_pressure", "gauge pressure for which the leak is told", Si.GAUGE),
+                        reading("site_elevation", "elevation of the site on that day", Si.LENGTH)
+                                .orEmpty(),
+                        reading("site_barometer", "usual station pressure of the site on that day", Si.ABSOLUTE)
+                                .orEmpty(),
+                        reading("barometer", "station pressure read in the test", Si.ABSOLUTE)
+                                .orEmpty(),
+                        reading("volume", "volume typed in place of receivers and pipes", Si.VOLUME)
+                                .orEmpty(),
+                        reading("volume_percent", "how far that may be off in percent, 95 %", null)
+                                .orEmpty(),
+                        reading("division", "smallest step of the gauge that could be read", null)
+                                .orEmpty(),
+                        of(CellKind.FLAG, "leave_early", "true when the first five minutes of a fall are left out"),
+                        RegisterFiles.NOTE,
+                        text("confirmed", "codes of what was unusual and confirmed"),
+                        InstrumentFiles.RECORDED_AT,
+                        InstrumentFiles.RECORDED_BY,
+                        id("supersedes", "supersedes_id", "number of the leak test that it corrects")
+                                .orEmpty(),
+                        text("reason", "why it corrects that one").orEmpty(),
+                        of(CellKind.FLAG, "withdrawn", "true when it says that the superseded one does not count"))
                 .ofMachine("compressor_id = ?");
     }
 
@@ -99,34 +102,35 @@ final class LeakTables {
 
     private static DataFile readings() {
         return DataFile.of(
-                "leak_readings",
-                "leak_reading",
-                "a reading of a falling pressure in a leak test",
-                IN_TEST,
-                OF_TEST,
-                PLACE,
-                reading("at_time", "time from the first reading, or from the stop of the machine", SECONDS),
-                reading("pressure", "gauge pressure", Si.GAUGE))
+                        "leak_readings",
+                        "leak_reading",
+                        "a reading of a falling pressure in a leak test",
+                        IN_TEST,
+                        OF_TEST,
+                        PLACE,
+                        reading("at_time", "time from the first reading, or from the stop of the machine", SECONDS),
+                        reading("pressure", "gauge pressure", Si.GAUGE))
                 .ofMachine("test_id" + OF_VOLUME);
     }
 
     private static DataFile volumes() {
         return DataFile.of(
-                "leak_volumes",
-                "leak_volume",
-                "a receiver or pipe piece that was shut in a leak test, as the register had it on that day",
-                IN_TEST,
-                OF_TEST,
-                PLACE,
-                code("kind", "RECEIVER or PIPE", VolumePart.Kind.class),
-                id("source_id", "source_id", "its number in receivers.csv or pipes.csv"),
-                text("label", "its tag"),
-                reading("volume", "its volume", Si.VOLUME).orEmpty(),
-                reading("length", "length of a pipe", Si.LENGTH).orEmpty(),
-                reading("bore", "bore of a pipe", Si.LENGTH).orEmpty(),
-                reading("mawp", "maximum allowable working pressure, gauge", Si.GAUGE)
-                        .orEmpty(),
-                code("known_by", "how the volume is known", VolumeKnownBy.class).orEmpty())
+                        "leak_volumes",
+                        "leak_volume",
+                        "a receiver or pipe piece that was shut in a leak test, as the register had it on that day",
+                        IN_TEST,
+                        OF_TEST,
+                        PLACE,
+                        code("kind", "RECEIVER or PIPE", VolumePart.Kind.class),
+                        id("source_id", "source_id", "its number in receivers.csv or pipes.csv"),
+                        text("label", "its tag"),
+                        reading("volume", "its volume", Si.VOLUME).orEmpty(),
+                        reading("length", "length of a pipe", Si.LENGTH).orEmpty(),
+                        reading("bore", "bore of a pipe", Si.LENGTH).orEmpty(),
+                        reading("mawp", "maximum allowable working pressure, gauge", Si.GAUGE)
+                                .orEmpty(),
+                        code("known_by", "how the volume is known", VolumeKnownBy.class)
+                                .orEmpty())
                 .ofMachine("test_id" + OF_VOLUME);
     }
 

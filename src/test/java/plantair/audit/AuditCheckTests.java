@@ -86,6 +86,7 @@ abstract class AuditCheckTests {
             Map.entry("found_leak", new Sealed(ChangeKind.FOUND_LEAK, "id")),
             Map.entry("found_leak_step", new Sealed(ChangeKind.FOUND_LEAK, "leak_id")),
             Map.entry("due_interval", new Sealed(ChangeKind.INTERVAL, "id")),
+            Map.entry("offer", new Sealed(ChangeKind.OFFER, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 
     /** No form of theirs yet: these rows are put in by hand, and their lines with them. */

@@ -14,6 +14,7 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.account.Role;
 import plantair.account.SignedIn;
 import plantair.testing.LeakForms;
+import plantair.testing.OfferForms;
 import plantair.testing.People;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
@@ -59,6 +60,7 @@ final class AuditedPlant {
         attach(site, "COMPRESSOR/1", SampleFiles.png());
         sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(site, leaks());
+        send(site, OfferForms.OFFER);
         sendAll(
                 site,
                 SITE.with("name", "South works"),

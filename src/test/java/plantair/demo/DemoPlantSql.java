@@ -32,6 +32,7 @@ final class DemoPlantSql {
         List<DemoTest> tests = DemoPlant.tests();
         new RegisterSql(script).add();
         new VesselSql(script).add();
+        OfferSql.add(script);
         new GaugeSql(script).add();
         var testSql = new TestSql(script);
         tests.forEach(testSql::add);
