@@ -119,7 +119,7 @@ abstract class WholePlantTests {
                 .isEqualTo(found.tests())
                 .isEqualTo(count("pump_up_test"))
                 .isGreaterThan(100);
-        assertThat(before.keySet()).hasSize(31);
+        assertThat(before.keySet()).hasSize(39);
         String photos = before.keySet().stream()
                 .filter(name -> name.startsWith("files/"))
                 .map(name -> name.substring(name.length() - 4))
