@@ -136,7 +136,7 @@ abstract class OfferWebTests {
                         .page()
                         .select("#compared .warning")
                         .text())
-                .contains("far: ask for figures");
+                .contains("far: ask the maker");
     }
 
     @Test
