@@ -195,6 +195,14 @@ insert into demand_item (site_id, label, kind, pieces, in_service, version, flow
 select (select id from site where name = 'Juniper Mesa packing hall'), 'Sorter ejectors', 'EVENT', 1, true, 0, '28 [cft_i]/min', 'INTAKE', 'SEA_LEVEL', '75 [psi]', '2 s', '20 s', '' from demo_start;
 insert into demand_item (site_id, label, kind, pieces, in_service, version, flow, basis, stated, pressure, least_pressure, event_length, event_every, note)
 select (select id from site where name = 'Juniper Mesa packing hall'), 'Pallet lift', 'EVENT', 1, true, 0, '25 [cft_i]/min', 'INTAKE', 'SEA_LEVEL', '90 [psi]', '6 bar', '20 s', '6 min', '' from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, price, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Torvane RS-40, dealer at the harbour', date '2026-04-20', '162 [cft_i]/min', 'STANDARD_14_696PSIA_60F_DRY', '125 [psi]', '32.4 kW', '14.5 [psi]', '68 [degF]', '0 %', '28400 {money}', 'Eight weeks. Dryer not in it.', true, 0 from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, price, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Halden 30 F, by letter', date '2026-04-27', '4.55 m3/min', 'INTAKE', '8 bar', '31.0 kW', '100 kPa', '20 Cel', '0 %', '31200 {money}', '', true, 0 from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Used piston machine, Brandt yard', date '2026-05-04', '190 [cft_i]/min', 'DISPLACEMENT', '125 [psi]', '33 kW', '14.5 [psi]', '68 [degF]', '0 %', 'They say 190 cfm; that is bore, stroke and speed. Asked for a pump-up test.', true, 0 from demo_start;
+insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, price, note, open, version)
+select (select id from site where name = 'Gull Point cannery'), 'Torvane RS-30, first letter', date '2025-11-12', '118 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY', '125 [psi]', '25.1 kW', '14.5 [psi]', '68 [degF]', '0 %', '23900 {money}', 'Too small by now.', false, 0 from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
 select 'PG-01', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_A', '2 [psi]', 12, 'On C-01.', true, 0 from demo_start;
 insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)

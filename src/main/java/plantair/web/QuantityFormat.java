@@ -164,9 +164,8 @@ public final class QuantityFormat {
     /** A vessel's volume with its uncertainty. */
     public String vessel(VesselVolume volume, double relativeU) {
         double value = volume.in(units.vessel());
-        double u = value * relativeU;
-        return u > 0
-                ? sharp(value, u) + " ± " + sharp(u, u) + " " + units.vessel().symbol()
+        return relativeU > 0
+                ? amount(value, value * relativeU) + " " + units.vessel().symbol()
                 : vessel(volume);
     }
 

@@ -92,6 +92,7 @@ abstract class AuditCheckTests {
             Map.entry("supply_choice", new Sealed(ChangeKind.SUPPLY_CHOICE, "id")),
             Map.entry("supply_standby", new Sealed(ChangeKind.SUPPLY_CHOICE, "choice_id")),
             Map.entry("due_interval", new Sealed(ChangeKind.INTERVAL, "id")),
+            Map.entry("offer", new Sealed(ChangeKind.OFFER, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));
 
     /** No form of theirs yet: these rows are put in by hand, and their lines with them. */

@@ -15,6 +15,7 @@ import plantair.account.Role;
 import plantair.account.SignedIn;
 import plantair.testing.DemandForms;
 import plantair.testing.LeakForms;
+import plantair.testing.OfferForms;
 import plantair.testing.People;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
@@ -63,6 +64,7 @@ final class AuditedPlant {
         sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
         sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
         sendAll(site, leaks());
+        send(site, OfferForms.OFFER);
         sendAll(
                 site,
                 SITE.with("name", "South works"),

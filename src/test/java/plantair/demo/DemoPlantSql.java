@@ -33,6 +33,7 @@ final class DemoPlantSql {
         new RegisterSql(script).add();
         new VesselSql(script).add();
         new DemandSql(script).add();
+        OfferSql.add(script);
         new GaugeSql(script).add();
         var testSql = new TestSql(script);
         tests.forEach(testSql::add);

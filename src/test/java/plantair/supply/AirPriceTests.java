@@ -114,6 +114,14 @@ class AirPriceTests {
         assertThat(money(price(18, 7000, 0.05).of(leak))).isCloseTo(money, within(0.5));
     }
 
+    /** Told where 1.645 of its uncertainty lets it be above zero: 60 % does, 61 % does not. */
+    @Test
+    void isToldWhereItIsSurelyAboveZero() {
+        assertThat(new YearlyCost(1, 1, null, 0.60).isTold()).isTrue();
+        assertThat(new YearlyCost(1, 1, null, 0.61).isTold()).isFalse();
+        assertThat(new YearlyCost(0, 0, null, 0).isTold()).isFalse();
+    }
+
     @Test
     void doesNotKnowMoneyWithoutATariff() {
         var specific = SpecificPower.of(Power.of(19, KW), FlowRate.of(100, CFM));

@@ -121,6 +121,7 @@ abstract class WholePlantTests {
                 .isGreaterThan(100);
         assertThat(before.keySet()).hasSize(41);
         assertThat(before.keySet()).hasSize(38);
+        assertThat(before.keySet()).hasSize(39);
         String photos = before.keySet().stream()
                 .filter(name -> name.startsWith("files/"))
                 .map(name -> name.substring(name.length() - 4))

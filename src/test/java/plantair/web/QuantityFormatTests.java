@@ -82,4 +82,25 @@ class QuantityFormatTests {
         assertThat(working.workingVessel(VesselVolume.of(1, VolumeUnit.CUBIC_METRE)))
                 .isEqualTo("35.3147 ft³");
     }
+
+    /** Amounts of a year: two digits of their uncertainty, before the dot too; from a hundred no decimals. */
+    @Test
+    void writesAmountsNoSharperThanTheirUncertainty() {
+        assertThat(QuantityFormat.amount(17_963.4, 2_401)).isEqualTo("18000 ± 2400");
+        assertThat(QuantityFormat.amount(6_920.5, 3.2)).isEqualTo("6921 ± 4");
+        assertThat(QuantityFormat.amount(6_920.5, 0)).isEqualTo("6921");
+        assertThat(QuantityFormat.amount(15.02, 2.04)).isEqualTo("15.0 ± 2.0");
+        assertThat(QuantityFormat.amount(0, 0)).isEqualTo("0");
+    }
+
+    @Test
+    void writesLongTimesAndVolumesNoSharperThanTheirUncertainty() {
+        var format = QuantityFormat.of(UnitSet.US);
+
+        assertThat(format.duration(Elapsed.of(65.476, DurationUnit.SECOND), 0)).isEqualTo("65.5 s");
+        assertThat(format.duration(Elapsed.of(195, DurationUnit.SECOND), 0)).isEqualTo("3.25 min");
+        assertThat(format.duration(Elapsed.of(195, DurationUnit.SECOND), 0.1)).isEqualTo("3.25 ± 0.33 min");
+        assertThat(format.vessel(VesselVolume.of(4738, VolumeUnit.US_GAL), 106 / 4738.0))
+                .isEqualTo("4740 ± 110 US gal");
+    }
 }

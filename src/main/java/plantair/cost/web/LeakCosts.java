@@ -95,8 +95,7 @@ final class LeakCosts {
                 flow(before.flow()),
                 after.on().toString(),
                 flow(after.flow())));
-        boolean less = after.flow().flow().cubicMetresPerSecond()
-                <= before.flow().flow().cubicMetresPerSecond();
+        boolean less = isLess(after, before);
         question.price()
                 .map(price ->
                         less ? price.saved(before.flow(), after.flow()) : price.saved(after.flow(), before.flow()))
@@ -107,6 +106,11 @@ final class LeakCosts {
         return words;
     }
 
+    private static boolean isLess(SiteLeak after, SiteLeak before) {
+        return after.flow().flow().cubicMetresPerSecond()
+                <= before.flow().flow().cubicMetresPerSecond();
+    }
+
     /** A machine at fixed speed only idles longer once leaks are mended. */
     List<Words> idle(List<CostedMachine> machines) {
         SiteLeak leak = question.leak();
@@ -115,6 +119,14 @@ final class LeakCosts {
             return List.of();
         }
         Double part = question.idlePart();
+        SiteLeak after = question.after();
+        if (part != null && after != null && isLess(after, leak)) {
+            return List.of(Words.of(
+                    "cost.idle.repairs",
+                    format.percent(part),
+                    yearly(price.get().ofWhatIdles(part).saved(leak.flow(), after.flow())),
+                    yearly(price.get().saved(leak.flow(), after.flow()))));
+        }
         if (part != null) {
             return List.of(Words.of(
                     "cost.idle.saves",

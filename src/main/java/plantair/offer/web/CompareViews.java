@@ -121,7 +121,7 @@ final class CompareViews {
                 PowerText.number(at.specificPower(), u, SpecificPowerUnit.KW_PER_CUBIC_METRE_PER_MINUTE),
                 format.percent(at.moved() - 1),
                 Math.abs(at.moved() - 1) > FAR,
-                at.freeAir().cubicMetresPerSecond() < need.cubicMetresPerSecond(),
+                side.measured() == null && at.freeAir().cubicMetresPerSecond() < need.cubicMetresPerSecond(),
                 QuantityFormat.amount(cost.kilowattHours(), u * cost.kilowattHours()),
                 cost.money() == null ? null : QuantityFormat.amount(cost.money(), u * cost.money()));
     }

@@ -97,6 +97,9 @@ abstract class CostWebTests {
         assertThat(both.select("section[aria-labelledby=repairs]").text())
                 .contains("37.80", "13.50")
                 .containsPattern("saves 44\\d\\d ± \\d+ USD a year, 4.6 kW");
+        assertThat(page(NINETEEN + "&idle.number=28.72&idle.unit=%&leak=" + before + "&after=" + after)
+                        .text())
+                .containsPattern("that saves 317\\d ± \\d+ USD a year and not 44");
         assertThat(both.select("option[selected]").eachAttr("value")).contains("" + before, "" + after);
     }
 

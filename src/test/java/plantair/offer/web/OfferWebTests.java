@@ -13,6 +13,7 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.account.Role;
 import plantair.quantity.FlowBasis;
 import plantair.testing.Database;
+import plantair.testing.OfferForms;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.People;
@@ -21,26 +22,8 @@ import plantair.testing.SentForm;
 
 abstract class OfferWebTests {
 
-    /** Stated on the older US standard; 102.912 cfm at the intake it was stated for (OfferTests). */
-    static final SentForm OLDER = SentForm.to("/sites/1/offers")
-            .with("label", "Anvil 30")
-            .with("offeredOn", "2026-05-01")
-            .with("flow", "100", "[cft_i]/min")
-            .with("basis", "STANDARD_14_696PSIA_60F_DRY")
-            .with("pressure", "100", "[psi]")
-            .with("power", "18", "kW")
-            .with("station", "14.5", "[psi]")
-            .with("temperature", "68", "[degF]")
-            .with("humidity", "0", "%")
-            .with("price", "24000", "{money}")
-            .with("note", "")
-            .with("open", "true");
-
-    /** More air on its sheet, and less in truth. */
-    static final SentForm NEWER = OLDER.with("label", "Bellows 30")
-            .with("flow", "102", "[cft_i]/min")
-            .with("basis", "STANDARD_14_5PSIA_68F_DRY")
-            .with("power", "21", "kW");
+    private static final SentForm OLDER = OfferForms.OFFER;
+    private static final SentForm NEWER = OfferForms.OTHER;
 
     @Autowired
     private MockMvcTester site;
@@ -153,7 +136,7 @@ abstract class OfferWebTests {
                         .page()
                         .select("#compared .warning")
                         .text())
-                .contains("far: ask for figures");
+                .contains("far: ask the maker");
     }
 
     @Test
