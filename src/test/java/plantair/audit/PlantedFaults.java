@@ -43,7 +43,12 @@ final class PlantedFaults {
             "'MANAGER'",
             "'BENCH'",
             "'INTERNAL'",
-            "'HEAD'");
+            "'HEAD'",
+            "'UTF_16BE'",
+            "'SEMICOLON'",
+            "'COMMA'",
+            "'MINUTES'",
+            "'ABSOLUTE'");
 
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;
