@@ -70,7 +70,7 @@ final class Campaign {
         for (int run = 0; run < count; run++) {
             var simulation = new RunSimulation(
                     machine, gauge, weather, flow * occasion.runFactor(run), occasion.leak(), volume, random);
-            RunSimulation.Seen seen = simulation.watch();
+            RunSimulation.Seen seen = simulation.watch(Stories.hasLaps(machine.tag(), occasion));
             runs.add(seen.entry());
             delivered += seen.trueFlow() / count;
         }

@@ -35,6 +35,7 @@ final class DemoPlantSql {
         new GaugeSql(script).add();
         var testSql = new TestSql(script);
         tests.forEach(testSql::add);
+        new LoggedSql(script).add(tests);
         new RestatementSql(script).add(tests);
         new WorkSql(script).add(tests);
         ChangeSql.add(script, tests);
