@@ -2745,14 +2745,14 @@ insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, '100 [psi]', '124 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, '85.0 [psi]', '120.0 [psi]', '96.9 s', '62 [degF]', '86 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, '85.0 [psi]', '120.0 [psi]', '97.0 s', '64 [degF]', '88 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 2, '85.0 [psi]', '120.0 [psi]', '95.7 s', '66 [degF]', '89 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 3, '85.0 [psi]', '120.0 [psi]', '95.8 s', '63 [degF]', '88 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, '85.0 [psi]', '120.0 [psi]', '96.9 s', '62 [degF]', '86 [degF]', '90.0 [psi] @ 11.9 s; 95.0 [psi] @ 24.8 s; 100.0 [psi] @ 38.3 s; 105.0 [psi] @ 52.3 s; 110.0 [psi] @ 66.7 s; 115.0 [psi] @ 81.4 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 1, '85.0 [psi]', '120.0 [psi]', '97.0 s', '64 [degF]', '88 [degF]', '90.0 [psi] @ 12.9 s; 95.0 [psi] @ 25.8 s; 100.0 [psi] @ 39.3 s; 105.0 [psi] @ 53.3 s; 110.0 [psi] @ 67.8 s; 115.0 [psi] @ 82.5 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 2, '85.0 [psi]', '120.0 [psi]', '95.7 s', '66 [degF]', '89 [degF]', '90.0 [psi] @ 12.1 s; 95.0 [psi] @ 24.9 s; 100.0 [psi] @ 38.3 s; 105.0 [psi] @ 52.3 s; 110.0 [psi] @ 66.7 s; 115.0 [psi] @ 81.3 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 3, '85.0 [psi]', '120.0 [psi]', '95.8 s', '63 [degF]', '88 [degF]', '90.0 [psi] @ 11.6 s; 95.0 [psi] @ 24.4 s; 100.0 [psi] @ 37.8 s; 105.0 [psi] @ 51.8 s; 110.0 [psi] @ 66.2 s; 115.0 [psi] @ 80.9 s' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '024d6544-e0bb-332f-9c56-16865e05df3c'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'OVERDUE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -2893,12 +2893,12 @@ insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, '100 [psi]', '124 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, '85.0 [psi]', '120.0 [psi]', '96.5 s', '57 [degF]', '81 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, '85.0 [psi]', '120.0 [psi]', '96.0 s', '61 [degF]', '84 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 2, '85.0 [psi]', '120.0 [psi]', '95.5 s', '60 [degF]', '82 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, '85.0 [psi]', '120.0 [psi]', '96.5 s', '57 [degF]', '81 [degF]', '90.0 [psi] @ 12.4 s; 95.0 [psi] @ 25.2 s; 100.0 [psi] @ 38.6 s; 105.0 [psi] @ 52.5 s; 110.0 [psi] @ 66.9 s; 115.0 [psi] @ 81.5 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 1, '85.0 [psi]', '120.0 [psi]', '96.0 s', '61 [degF]', '84 [degF]', '90.0 [psi] @ 12.0 s; 95.0 [psi] @ 24.8 s; 100.0 [psi] @ 38.1 s; 105.0 [psi] @ 52.0 s; 110.0 [psi] @ 66.2 s; 115.0 [psi] @ 80.8 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 2, '85.0 [psi]', '120.0 [psi]', '95.5 s', '60 [degF]', '82 [degF]', '90.0 [psi] @ 12.1 s; 95.0 [psi] @ 24.9 s; 100.0 [psi] @ 38.3 s; 105.0 [psi] @ 52.2 s; 110.0 [psi] @ 66.5 s; 115.0 [psi] @ 81.1 s' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '9547e5a4-8185-3468-b9e2-6cf5e120edea'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'OVERDUE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, intake_temperature, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -2943,14 +2943,14 @@ insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, '100 [psi]', '124 [cft_i]/min', 'INTAKE' from demo_start;
 insert into pump_up_rating (test_id, position, pressure, flow, basis)
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, '125 [psi]', '119 [cft_i]/min', 'INTAKE' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, '85.0 [psi]', '120.0 [psi]', '96.6 s', '78 [degF]', '101 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, '85.0 [psi]', '120.0 [psi]', '97.8 s', '77 [degF]', '99 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 2, '85.0 [psi]', '120.0 [psi]', '96.6 s', '74 [degF]', '99 [degF]' from demo_start;
-insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air)
-select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 3, '85.0 [psi]', '120.0 [psi]', '97.7 s', '77 [degF]', '101 [degF]' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, '85.0 [psi]', '120.0 [psi]', '96.6 s', '78 [degF]', '101 [degF]', '90.0 [psi] @ 12.2 s; 95.0 [psi] @ 25.2 s; 100.0 [psi] @ 38.7 s; 105.0 [psi] @ 52.8 s; 110.0 [psi] @ 67.3 s; 115.0 [psi] @ 82.2 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 1, '85.0 [psi]', '120.0 [psi]', '97.8 s', '77 [degF]', '99 [degF]', '90.0 [psi] @ 12.1 s; 95.0 [psi] @ 25.1 s; 100.0 [psi] @ 38.6 s; 105.0 [psi] @ 52.8 s; 110.0 [psi] @ 67.3 s; 115.0 [psi] @ 82.2 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 2, '85.0 [psi]', '120.0 [psi]', '96.6 s', '74 [degF]', '99 [degF]', '90.0 [psi] @ 11.9 s; 95.0 [psi] @ 24.9 s; 100.0 [psi] @ 38.5 s; 105.0 [psi] @ 52.6 s; 110.0 [psi] @ 67.2 s; 115.0 [psi] @ 82.1 s' from demo_start;
+insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elapsed, start_air, stop_air, laps)
+select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 3, '85.0 [psi]', '120.0 [psi]', '97.7 s', '77 [degF]', '101 [degF]', '90.0 [psi] @ 12.4 s; 95.0 [psi] @ 25.4 s; 100.0 [psi] @ 39.0 s; 105.0 [psi] @ 53.1 s; 110.0 [psi] @ 67.6 s; 115.0 [psi] @ 82.5 s' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '4e9c2257-8add-334e-9077-fbf57c57f49f'), 0, 'GAUGE', (select id from instrument where tag = 'PG-02'), 'PG-02', '200 [psi]', '1 %', '1 [psi]', date '2025-10-22', 'OVERDUE' from demo_start;
 insert into pump_up_test (submission, compressor_id, performed_at, zone, tester, site_elevation, barometer, intake_temperature, intake_humidity, air_temperature, motor_power, motor_phases, control, notes, confirmed, method_version, recorded_at, recorded_by)
@@ -3031,6 +3031,185 @@ insert into pump_up_run (test_id, position, start_pressure, stop_pressure, elaps
 select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 3, '90 [psi]', '150 [psi]', '1:08.9 m:ss', '82 [degF]', '114 [degF]' from demo_start;
 insert into pump_up_instrument (test_id, position, kind, instrument_id, tag, span, limit_percent, division, due_on, status)
 select (select id from pump_up_test where submission = '80db7e7b-b7b1-3864-a2ce-708ace1a03e8'), 0, 'GAUGE', (select id from instrument where tag = 'PG-01'), 'PG-01', '200 [psi]', '2 %', '2 [psi]', date '2026-10-28', 'IN_DATE' from demo_start;
+insert into attachment_content (sha256)
+select '6e39626f6898f4ff78b5c49bc4dc8e993e0ebd2339a2c20746de5a7076890d44' from demo_start;
+insert into attachment_piece (sha256, position, bytes)
+select '6e39626f6898f4ff78b5c49bc4dc8e993e0ebd2339a2c20746de5a7076890d44', 0, cast('channel 1,R-05
+time s,pressure psi
+0.0,20.07
+2.0,21.27
+4.0,22.75
+6.0,23.95
+8.0,25.09
+10.0,26.35
+12.0,27.37
+14.0,28.57
+16.0,29.58
+18.0,30.47
+20.0,31.60
+22.0,32.52
+24.0,33.69
+26.0,34.47
+28.0,35.60
+30.0,36.54
+32.0,37.62
+34.0,38.60
+36.0,39.57
+38.0,40.31
+40.0,41.35
+42.0,42.50
+44.0,43.53
+46.0,44.53
+48.0,45.47
+50.0,46.30
+52.0,47.14
+54.0,48.09
+56.0,49.24
+58.0,50.12
+60.0,50.95
+62.0,52.14
+64.0,52.75
+66.0,53.90
+68.0,54.85
+70.0,55.84
+72.0,56.78
+74.0,57.38
+76.0,58.49
+78.0,59.51
+80.0,60.39
+82.0,61.41
+84.0,62.05
+86.0,63.26
+88.0,64.19
+90.0,65.29
+92.0,66.07
+94.0,67.00
+96.0,67.82
+98.0,68.93
+100.0,69.89
+102.0,70.66
+104.0,71.75
+106.0,72.73
+108.0,73.55
+110.0,74.51
+112.0,75.42
+114.0,76.31
+116.0,77.27
+118.0,78.18
+120.0,79.37
+122.0,79.66
+124.0,81.10
+126.0,82.10
+128.0,82.94
+130.0,83.50
+132.0,84.74
+134.0,85.71
+136.0,86.66
+138.0,87.50
+140.0,88.59
+142.0,89.21
+144.0,90.25
+146.0,91.27
+148.0,92.25
+150.0,93.28
+152.0,94.08
+154.0,95.04
+156.0,96.14
+158.0,96.81
+160.0,97.64
+162.0,98.79
+164.0,99.49
+166.0,100.40
+168.0,101.34
+170.0,102.35
+172.0,103.24
+174.0,104.02
+176.0,105.03
+178.0,105.93
+180.0,107.01
+182.0,107.72
+184.0,108.90
+186.0,109.70
+188.0,110.40
+190.0,111.56
+192.0,112.56
+194.0,113.35
+196.0,114.23
+198.0,115.25
+200.0,116.18
+202.0,116.92
+204.0,118.12
+206.0,118.71
+208.0,119.60
+210.0,120.66
+212.0,121.47
+214.0,122.37
+216.0,123.41
+218.0,124.17
+220.0,125.26
+222.0,126.06
+224.0,127.05
+226.0,128.01
+228.0,128.89
+230.0,129.90
+232.0,130.64
+234.0,131.40
+236.0,132.35
+238.0,133.35
+240.0,134.25
+242.0,135.07
+244.0,136.05
+246.0,136.95
+248.0,137.81
+250.0,138.71
+252.0,139.82
+254.0,140.37
+256.0,141.42
+258.0,142.41
+260.0,143.15
+262.0,144.02
+264.0,145.07
+266.0,145.91
+268.0,146.81
+270.0,147.51
+272.0,148.63
+274.0,149.75
+276.0,150.46
+278.0,151.08
+280.0,152.27
+282.0,152.89
+284.0,153.78
+286.0,154.55
+288.0,155.65
+290.0,156.75
+292.0,157.38
+294.0,158.39
+296.0,159.41
+298.0,160.00
+300.0,160.96
+302.0,161.89
+304.0,162.80
+306.0,163.70
+308.0,164.66
+310.0,165.53
+312.0,166.27
+314.0,167.17
+316.0,168.25
+318.0,169.14
+320.0,169.85
+322.0,170.78
+324.0,171.53
+326.0,172.57
+328.0,173.45
+330.0,174.36
+332.0,175.13
+334.0,175.75
+336.0,177.06
+338.0,177.77
+340.0,178.72
+' as bytea) from demo_start;
+insert into logged_run (submission, test_id, file_name, sha256, byte_count, text_code, separator, decimal_mark, skipped_lines, leave_out_unreadable, time_column, time_format, pressure_column, pressure_unit, pressure_reference, logger_kind, logger_instrument_id, logger_tag, logger_span, logger_limit_percent, logger_division, logger_due_on, logger_status, note, recorded_at, recorded_by)
+select cast('142c05ac-1064-3db5-b968-6a9fc7b1e76d' as uuid), (select id from pump_up_test where submission = 'de49b948-4425-3a67-9dd4-07737592b357'), 'c-04 fill.csv', '6e39626f6898f4ff78b5c49bc4dc8e993e0ebd2339a2c20746de5a7076890d44', 2120, 'UTF_8', 'COMMA', 'POINT', 2, false, 1, 'SECONDS', 2, '[psi]', 'GAUGE', 'GAUGE', (select id from instrument where tag = 'PG-06'), 'PG-06', '200 [psi]', '1 %', '1 [psi]', date '2026-09-16', 'IN_DATE', 'Sensor on the tee of the gauge, tank let down first.', timestamp with time zone '2026-05-20 17:50:00+00', 'Tomás Iriarte' from demo_start;
 insert into gauge_restatement (calibration_id, restated_at, restated_by, note)
 select (select id from calibration where submission = 'aa2e28f4-2717-33b6-a36e-955e43ae001e'), timestamp with time zone '2023-03-15 17:20:00+00', 'Marguerite Bélanger', 'PG-03 read 5 % too much, nobody knows since when, so all tests of C-03 with it are restated. We took C-03 for better than it is; the dryer was chosen by that figure and is large enough.' from demo_start;
 insert into gauge_restatement_test (restatement_id, test_id)

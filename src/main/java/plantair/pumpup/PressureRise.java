@@ -3,6 +3,7 @@ package plantair.pumpup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
+import plantair.quantity.GaugePressure;
 
 /**
  * The part of some readings in which the pressure rises (S1): of the largest rise from a reading to a later one, from the last
@@ -40,6 +41,30 @@ public record PressureRise(List<TimedPressure> points, List<CurveFinding> findin
             note(findings, CurveCode.PRESSURE_STOOD, count(rise, (one, next) -> next.pascals() == one.pascals()));
         }
         return new PressureRise(rise, findings);
+    }
+
+    /**
+     * The same with neighbours averaged in groups of one size, so that no more than some are left (S2).
+     *
+     * @param most one or more
+     */
+    PressureRise averaged(int most) {
+        int size = (points.size() + most - 1) / most;
+        if (size <= 1) {
+            return this;
+        }
+        List<TimedPressure> means = new ArrayList<>();
+        for (int from = 0; from < points.size(); from += size) {
+            List<TimedPressure> group = points.subList(from, Math.min(from + size, points.size()));
+            double seconds = 0;
+            double pascals = 0;
+            for (TimedPressure point : group) {
+                seconds += point.seconds() / group.size();
+                pascals += point.pascals() / group.size();
+            }
+            means.add(new TimedPressure(seconds, new GaugePressure(pascals)));
+        }
+        return new PressureRise(means, findings);
     }
 
     private static List<TimedPressure> rise(List<TimedPressure> all) {

@@ -22,6 +22,9 @@ public record TimedFill(
         @Nullable Air air,
         @Nullable GaugeAccuracy gauge) {
 
+    /** More readings than this tell nothing more, and take long. */
+    private static final int MOST = 2_000;
+
     /**
      * Air in the receiver, read at both ends of a fill.
      *
@@ -87,12 +90,12 @@ public record TimedFill(
 
     /** The flow at a pressure, or why there is none. */
     public FlowAtPressure.Outcome at(GaugePressure pressure) {
-        return FlowAtPressure.of(rise, shut(), pressure);
+        return FlowAtPressure.of(rise.averaged(MOST), shut(), pressure);
     }
 
     /** Flows at pressures of equal distance over the whole rise; without those where none can be told. */
     public List<FlowAtPressure> along(int count) {
-        return FlowAtPressure.along(rise, shut(), count);
+        return FlowAtPressure.along(rise.averaged(MOST), shut(), count);
     }
 
     /** How sure the level of a flow of this fill is. */

@@ -96,11 +96,10 @@ public final class LogGuess {
     }
 
     private List<String> sample() {
-        List<String> filled = lines.stream()
+        return lines.stream()
                 .filter(line -> !line.isBlank())
                 .limit(2L * LOOKED_AT)
                 .toList();
-        return filled.subList(Math.min(filled.size() / 2, LOOKED_AT), filled.size());
     }
 
     private static boolean isValue(String cell, DecimalMark decimal) {

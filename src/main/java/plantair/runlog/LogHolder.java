@@ -19,8 +19,8 @@ final class LogHolder implements FileHolder {
 
     @Override
     public List<String> recordsWith(String sha256) {
-        return runs.findBySha256OrderById(sha256).stream()
-                .map(run -> ChangeKind.LOGGED_RUN + " " + run.id())
+        return runs.idsWith(sha256).stream()
+                .map(id -> ChangeKind.LOGGED_RUN + " " + id)
                 .toList();
     }
 

@@ -1,6 +1,6 @@
 package plantair.runlog;
 
-import java.util.List;
+import java.util.stream.IntStream;
 
 /** Why a file is no log of a run. */
 public final class RefusedLog extends Exception {
@@ -22,12 +22,12 @@ public final class RefusedLog extends Exception {
     }
 
     private final Reason reason;
-    private final String[] arguments;
+    private final int[] arguments;
 
-    RefusedLog(Reason reason, Object... arguments) {
+    RefusedLog(Reason reason, int... arguments) {
         super(reason.name());
         this.reason = reason;
-        this.arguments = List.of(arguments).stream().map(String::valueOf).toArray(String[]::new);
+        this.arguments = arguments.clone();
     }
 
     public Reason reason() {
@@ -36,6 +36,6 @@ public final class RefusedLog extends Exception {
 
     /** What the words of the reason name. */
     public Object[] arguments() {
-        return arguments.clone();
+        return IntStream.of(arguments).boxed().toArray();
     }
 }

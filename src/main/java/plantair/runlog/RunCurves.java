@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
 import plantair.pumpup.GaugeAccuracy;
 import plantair.pumpup.PumpUpReadings;
 import plantair.pumpup.TimedFill;
@@ -63,6 +64,12 @@ public class RunCurves {
             curves.add(new Curve(0, log, TimedFill.ofLog(readings, points, accuracy(log.logger()))));
         }
         return curves;
+    }
+
+    /** The runs of a test as typed. */
+    @Transactional(readOnly = true)
+    public List<RunEntry> runsOf(long testId) {
+        return tests.findById(testId).map(PumpUpTest::runs).orElse(List.of());
     }
 
     /** Its number and those of the tests that it corrects: what was logged of them was logged of it. */

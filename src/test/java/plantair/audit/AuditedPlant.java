@@ -20,6 +20,7 @@ import plantair.testing.People;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
 import plantair.testing.SentForm;
+import plantair.testing.SentLog;
 import plantair.testing.VesselForms;
 
 /** A plant with something of every kind, recorded through the forms alone, as people do. */
@@ -59,6 +60,13 @@ final class AuditedPlant {
         attach(site, "RECEIVER/1", SampleFiles.jpeg());
         send(site, withdrawal(1));
         attach(site, "COMPRESSOR/1", SampleFiles.png());
+        log(site);
+        send(
+                site,
+                SentForm.to("/logs/1/withdraw")
+                        .with("submission", UUID.randomUUID().toString())
+                        .with("reason", "another receiver"));
+        log(site);
         sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(site, leaks());
         sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
@@ -115,6 +123,15 @@ final class AuditedPlant {
     static void attach(MockMvcTester site, String to, byte[] bytes) {
         assertThat(SentFile.of(to, "Schild\tÖ.bin", bytes, "plate").send(site).status())
                 .isEqualTo(302);
+    }
+
+    static void log(MockMvcTester site) {
+        send(
+                site,
+                SentLog.of(1, "fill 1.csv", SentLog.rise())
+                        .columns(site)
+                        .with("logger", "1")
+                        .with("note", "second logger"));
     }
 
     static SentForm withdrawal(long attachment) {

@@ -50,6 +50,11 @@ final class PlantedFaults {
             "'METER'",
             "'LOW'",
             "'TIGHT'");
+            "'UTF_16BE'",
+            "'SEMICOLON'",
+            "'COMMA'",
+            "'MINUTES'",
+            "'ABSOLUTE'");
 
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;

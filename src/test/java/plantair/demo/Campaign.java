@@ -86,6 +86,8 @@ final class Campaign {
             var simulation = new RunSimulation(
                     step, machine, gauge, weather, flow * occasion.runFactor(run), occasion.leak(), volume, random);
             RunSimulation.Seen seen = simulation.watch();
+                    machine, gauge, weather, flow * occasion.runFactor(run), occasion.leak(), volume, random);
+            RunSimulation.Seen seen = simulation.watch(Stories.hasLaps(machine.tag(), occasion));
             runs.add(seen.entry());
             delivered += seen.trueFlow() / count;
         }

@@ -37,6 +37,7 @@ final class DemoPlantSql {
         new GaugeSql(script).add();
         var testSql = new TestSql(script);
         tests.forEach(testSql::add);
+        new LoggedSql(script).add(tests);
         new RestatementSql(script).add(tests);
         new WorkSql(script).add(tests);
         new LeakSql(script).add();

@@ -1,6 +1,10 @@
 package plantair.demo;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableMap;
 import java.util.Random;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import plantair.pumpup.AirTemperature;
 import plantair.quantity.DurationUnit;
@@ -9,6 +13,8 @@ import plantair.quantity.GaugePressure;
 import plantair.quantity.Rounded;
 import plantair.quantity.Temperature;
 import plantair.quantity.TemperatureUnit;
+import plantair.testrecord.Lap;
+import plantair.testrecord.Laps;
 import plantair.testrecord.RunEntry;
 
 /** One run: the tank is filled from below the first mark until past the last, and somebody watches. */
@@ -19,6 +25,7 @@ final class RunSimulation {
 
     private static final double HAND_S = 0.2;
     private static final int WAIT_MINUTES = 12;
+    private static final double LAP = 5;
     private static final double BELOW_START = 0.97;
 
     private final double step;
@@ -31,6 +38,7 @@ final class RunSimulation {
     private final double startPa;
     private final double stopPa;
     private final Tank tank;
+    private final NavigableMap<Double, Double> passed = new TreeMap<>();
 
     /**
      * A run that has been seen.
@@ -62,8 +70,10 @@ final class RunSimulation {
         tank = new Tank(volume, weather, BELOW_START * startPa + weather.pascals(), cool);
     }
 
-    Seen watch() {
+    /** @param laps whether every mark of five on the way is timed too */
+    Seen watch(boolean laps) {
         fill(startPa);
+        passed.clear();
         double startAir = tank.air();
         double seconds = fill(stopPa) + HAND_S * random.nextGaussian();
         double stopAir = tank.air();
@@ -81,7 +91,8 @@ final class RunSimulation {
                 measured ? thermometer(stopAir) : null,
                 settles ? gauge.read(tank.pressure() - weather.pascals()) : null,
                 settles ? thermometer(tank.air()) : null,
-                settles ? new Entered(Integer.toString(WAIT_MINUTES), DurationUnit.MINUTE) : null);
+                settles ? new Entered(Integer.toString(WAIT_MINUTES), DurationUnit.MINUTE) : null,
+                laps ? laps() : null);
         return new Seen(entry, delivered((startPa + stopPa) / 2));
     }
 
@@ -105,7 +116,22 @@ final class RunSimulation {
             }
             before = after;
             seconds += step;
+            seconds += STEP_S;
+            passed.put(seconds, after);
         }
+    }
+
+    /** The last step before each mark is near enough: it is a twentieth of a second. */
+    private Laps laps() {
+        List<Lap> laps = new ArrayList<>();
+        for (double mark = machine.start() + LAP; mark < machine.stop(); mark += LAP) {
+            double pascals = gauge.pascals(mark);
+            passed.entrySet().stream()
+                    .filter(step -> step.getValue() >= pascals)
+                    .findFirst()
+                    .ifPresent(step -> laps.add(new Lap(gauge.read(pascals), time(step.getKey()))));
+        }
+        return new Laps(laps);
     }
 
     private void settle() {

@@ -21,6 +21,7 @@ final class Stories {
     private static final LocalDate FIRST_QUARTER = LocalDate.of(2020, 2, 1);
     private static final LocalDate TEN_YEARS_AGO = LocalDate.of(2016, 5, 1);
     private static final LocalDate METER_SINCE = LocalDate.of(2024, 1, 1);
+    private static final LocalDate LAPS_SINCE = LocalDate.of(2025, 10, 1);
     private static final LocalDate LAST_QUARTER = LocalDate.of(2026, 5, 1);
     private static final LocalDate HOLDS_SINCE = LocalDate.of(2025, 1, 1);
 
@@ -108,6 +109,11 @@ final class Stories {
     /** True when somebody reads a meter on the motor's feed: on the two large machines since 2024. */
     static boolean hasMeter(String tag, Occasion occasion) {
         return (tag.equals("C-02") || tag.equals("C-04")) && !occasion.date().isBefore(METER_SINCE);
+    }
+
+    /** True when marks are timed on the way: on C-02 since the autumn of 2025. */
+    static boolean hasLaps(String tag, Occasion occasion) {
+        return tag.equals("C-02") && !occasion.date().isBefore(LAPS_SINCE);
     }
 
     private static LocalDate workday(LocalDate day) {

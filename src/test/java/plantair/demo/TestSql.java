@@ -119,6 +119,7 @@ final class TestSql {
                 .set("stop_air", run.stopAir())
                 .set("settled_pressure", run.settledPressure())
                 .set("settled_air", run.settledAir())
-                .set("settled_wait", run.settledWait()));
+                .set("settled_wait", run.settledWait())
+                .set("laps", run.laps() == null ? null : run.laps().text()));
     }
 }

@@ -210,6 +210,27 @@ class FlowAtPressureTests {
         assertThat(flow.relativeU()).isCloseTo(FlowAtPressure.MODEL_U, within(1e-6));
     }
 
+    /** Ten neighbours in one: 2,000 of 20,000, and the same slope of 2e-4 bar/s to a hundredth of a percent. */
+    @Test
+    void averagesNeighboursOfManyReadings() {
+        var rise = new PressureRise(steady(20_000, 3, 2e-4), List.of());
+
+        PressureRise few = rise.averaged(2_000);
+
+        assertThat(few.points()).hasSize(2_000);
+        assertThat(few.points().get(0).seconds()).isCloseTo(4.5, within(1e-9));
+        assertThat(FlowAtPressure.of(few, HALF_CUBIC_METRE, bar(5))
+                        .flow()
+                        .orElseThrow()
+                        .byHand()
+                        .over(FlowAtPressure.of(rise, HALF_CUBIC_METRE, bar(5))
+                                .flow()
+                                .orElseThrow()
+                                .byHand()))
+                .isCloseTo(1, within(1e-4));
+        assertThat(rise.averaged(20_000)).isEqualTo(rise);
+    }
+
     /** Over a narrow band the growth of the content is what M7 finds between its ends. */
     @ParameterizedTest
     @ValueSource(doubles = {0.0, 0.6})

@@ -44,6 +44,7 @@ import plantair.testing.Plant;
 import plantair.testing.SampleFiles;
 import plantair.testing.SentFile;
 import plantair.testing.SentForm;
+import plantair.testing.SentLog;
 import plantair.testrecord.ResultProjection;
 
 /** What was exported comes in as it was. */
@@ -122,13 +123,14 @@ abstract class WholePlantTests {
         assertThat(before.keySet()).hasSize(41);
         assertThat(before.keySet()).hasSize(38);
         assertThat(before.keySet()).hasSize(39);
+        assertThat(before.keySet()).hasSize(35);
         String photos = before.keySet().stream()
                 .filter(name -> name.startsWith("files/"))
                 .map(name -> name.substring(name.length() - 4))
                 .sorted()
                 .toList()
                 .toString();
-        assertThat(photos).isEqualTo("[.jpg, .png]");
+        assertThat(photos).isEqualTo("[.jpg, .png, .txt]");
         before.forEach((name, text) -> assertThat(text.lines().count()).as(name).isGreaterThan(1));
         assertThat(after).isEqualTo(before);
         assertThat(audit.check(read -> {}).faults())
@@ -261,6 +263,8 @@ abstract class WholePlantTests {
                         .post(site)
                         .status())
                 .isEqualTo(302);
+        jdbc.update("insert into logged_run_withdrawal (logged_run_id, submission, withdrawn_at, withdrawn_by, reason)"
+                + " select id, submission, recorded_at, 'Bo', 'another fill' from logged_run");
         jdbc.update("insert into machine_readings (submission, compressor_id, test_id, read_at, zone, reader, hours,"
                 + " oil_level, noise, recorded_at, recorded_by) select submission, compressor_id, id, performed_at, zone,"
                 + " tester, '12034 h', 'LOW', '=knock', recorded_at, 'Ann' from pump_up_test"
@@ -292,6 +296,37 @@ abstract class WholePlantTests {
                 .isEqualTo("attachments.csv 0 sha256 import.attached.missing");
         assertThat(problem(zip, "attachments.csv", "JPEG", "EXE ")).isEqualTo("attachments.csv 2 format import.cell");
         assertThat(count("attachment") + count("attachment_content")).isZero();
+    }
+
+    /** The readings come back out of the file, as they were and where its columns say. */
+    @Test
+    void refusesLogsThatAreMissingOrOthers() throws IOException {
+        Plant one = Plant.in(context);
+        one.test(one.compressor(one.site()), "2026-01-05T14:00:00Z", "60");
+        assertThat(SentLog.of(1, "fill.csv", SentLog.rise())
+                        .columns(site)
+                        .post(site)
+                        .status())
+                .isEqualTo(302);
+        Path zip = exported();
+        String log = files(zip).keySet().stream()
+                .filter(name -> name.startsWith("files/"))
+                .findFirst()
+                .orElseThrow();
+        database.wipe();
+
+        assertThat(files(zip).get("logged_readings.csv"))
+                .contains("\r\n1,2,0,40.0,0.0,275790.29")
+                .hasLineCount(152);
+        assertThat(problem(zip, log, "Pressure", "Pleasure"))
+                .isEqualTo("logged_runs.csv 0 sha256 import.attached.broken");
+        assertThat(problem(zip, "logged_runs.csv", log.substring(6, 12), "abcdef"))
+                .isEqualTo("logged_runs.csv 0 sha256 import.attached.missing");
+        assertThat(problem(zip, "logged_runs.csv", "[psi]", "[gal_us]"))
+                .isEqualTo("logged_runs.csv 2 pressure_unit import.cell");
+        plant.record(zip, NAME, "Ann", done -> {});
+        assertThat(files(exported()).get("logged_readings.csv"))
+                .isEqualTo(files(zip).get("logged_readings.csv"));
     }
 
     private String problem(Path zip, String name, String old, String other) throws IOException {

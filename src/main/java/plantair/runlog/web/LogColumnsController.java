@@ -67,7 +67,7 @@ final class LogColumnsController {
         LogText text = text(log.get());
         LogChoices guess = LogGuess.of(text, units.pressure());
         LogReadings readings = LogReadings.of(text, guess, ResultProjection.stationPressure(test));
-        return page.fill(new ModelAndView("logs/columns", "form", LogForm.of(guess)), test, log.get(), units)
+        return page.fill(new ModelAndView("logs/columns", "form", LogForm.of(guess)), test, log.get())
                 .addObject("preview", page.preview(text, guess, readings, units));
     }
 
@@ -102,7 +102,7 @@ final class LogColumnsController {
         }
         var again = new ModelAndView(
                 "logs/columns", look && !errors.hasErrors() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
-        return page.fill(again, test, log.get(), units)
+        return page.fill(again, test, log.get())
                 .addObject("preview", page.preview(text, form, choices, readings, units));
     }
 

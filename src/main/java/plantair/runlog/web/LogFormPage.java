@@ -14,6 +14,7 @@ import plantair.runlog.LogGuess;
 import plantair.runlog.LogReadings;
 import plantair.runlog.LogText;
 import plantair.runlog.PressureReference;
+import plantair.runlog.RunCurves;
 import plantair.runlog.Separator;
 import plantair.runlog.TimeFormat;
 import plantair.runlog.WaitingLogs.Waiting;
@@ -29,14 +30,16 @@ final class LogFormPage {
 
     private final Choices choices;
     private final Instruments instruments;
+    private final RunCurves curves;
 
-    LogFormPage(Choices choices, Instruments instruments) {
+    LogFormPage(Choices choices, Instruments instruments, RunCurves curves) {
+        this.curves = curves;
         this.choices = choices;
         this.instruments = instruments;
     }
 
     /** Puts the choice lists into the model. */
-    ModelAndView fill(ModelAndView page, PumpUpTest test, Waiting log, UnitSet units) {
+    ModelAndView fill(ModelAndView page, PumpUpTest test, Waiting log) {
         List<Choice> gauges =
                 instruments.findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(InstrumentKind.GAUGE).stream()
                         .map(one ->
@@ -46,7 +49,7 @@ final class LogFormPage {
                 .addObject("key", log.id())
                 .addObject("tag", test.compressor().tag())
                 .addObject("fileName", log.fileName())
-                .addObject("runs", test.runs())
+                .addObject("runs", curves.runsOf(test.id()))
                 .addObject("separators", choices.of("log.separator", Separator.class))
                 .addObject("marks", choices.of("log.mark", DecimalMark.class))
                 .addObject("formats", choices.of("log.format", TimeFormat.class))
