@@ -11,10 +11,8 @@ public final class DataFiles {
                     RegisterFiles.all(),
                     InstrumentFiles.all(),
                     VesselTables.all(),
-                    LeakTables.beforeTests(),
                     DemandTables.all(),
-                    OfferTables.all())
-                    DemandTables.all(),
+                    OfferTables.all(),
                     LeakTables.beforeTests())
             .flatMap(files -> files)
             .toList();

@@ -13,8 +13,6 @@
             "vessel",
             "leaktest",
             "demand",
-            "demand",
-            "leaktest",
             "supply",
             "register",
             "attachment",

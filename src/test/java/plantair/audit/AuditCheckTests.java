@@ -90,9 +90,6 @@ abstract class AuditCheckTests {
             Map.entry("leak_volume", new Sealed(ChangeKind.LEAK_TEST, "test_id")),
             Map.entry("found_leak", new Sealed(ChangeKind.FOUND_LEAK, "id")),
             Map.entry("found_leak_step", new Sealed(ChangeKind.FOUND_LEAK, "leak_id")),
-            Map.entry("demand_item", new Sealed(ChangeKind.DEMAND_ITEM, "id")),
-            Map.entry("supply_choice", new Sealed(ChangeKind.SUPPLY_CHOICE, "id")),
-            Map.entry("supply_standby", new Sealed(ChangeKind.SUPPLY_CHOICE, "choice_id")),
             Map.entry("due_interval", new Sealed(ChangeKind.INTERVAL, "id")),
             Map.entry("offer", new Sealed(ChangeKind.OFFER, "id")),
             Map.entry("account", new Sealed(ChangeKind.ACCOUNT, "id"))));

@@ -70,8 +70,6 @@ final class AuditedPlant {
         sendAll(site, VesselForms.all().toArray(SentForm[]::new));
         sendAll(site, leaks());
         sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
-        sendAll(site, DemandForms.NOZZLE, DemandForms.CHOICE.with("standby", "1"));
-        sendAll(site, leaks());
         send(site, OfferForms.OFFER);
         sendAll(
                 site,

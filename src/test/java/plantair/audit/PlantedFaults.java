@@ -49,7 +49,7 @@ final class PlantedFaults {
             "'HOSE'",
             "'METER'",
             "'LOW'",
-            "'TIGHT'");
+            "'TIGHT'",
             "'UTF_16BE'",
             "'SEMICOLON'",
             "'COMMA'",

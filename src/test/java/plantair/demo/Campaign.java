@@ -85,8 +85,6 @@ final class Campaign {
         for (int run = 0; run < count; run++) {
             var simulation = new RunSimulation(
                     step, machine, gauge, weather, flow * occasion.runFactor(run), occasion.leak(), volume, random);
-            RunSimulation.Seen seen = simulation.watch();
-                    machine, gauge, weather, flow * occasion.runFactor(run), occasion.leak(), volume, random);
             RunSimulation.Seen seen = simulation.watch(Stories.hasLaps(machine.tag(), occasion));
             runs.add(seen.entry());
             delivered += seen.trueFlow() / count;

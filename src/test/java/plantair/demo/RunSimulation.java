@@ -116,7 +116,6 @@ final class RunSimulation {
             }
             before = after;
             seconds += step;
-            seconds += STEP_S;
             passed.put(seconds, after);
         }
     }
