@@ -23,7 +23,7 @@ public record Decay(double perSecond, double u) {
     public static final double CHOKED_RATIO = StrictMath.pow(1.2, 3.5);
 
     /** Half a kelvin by which the air may have cooled unseen, of 293 K; our own default. */
-    private static final double COOLING = 0.5 / 293;
+    static final double COOLING = 0.5 / 293;
 
     private static final double TELLING = 2;
 

@@ -4,8 +4,10 @@ import java.util.Optional;
 import plantair.pumpup.StaticHold;
 import plantair.quantity.AbsolutePressure;
 import plantair.quantity.Elapsed;
+import plantair.quantity.FlowBasis;
 import plantair.quantity.FlowRate;
 import plantair.quantity.GaugePressure;
+import plantair.quantity.MeasuredFlow;
 import plantair.quantity.PressureDifference;
 import plantair.quantity.VesselVolume;
 
@@ -59,6 +61,30 @@ public record TwoReadings(AbsolutePressure station, GaugePressure first, GaugePr
     public FlowRate meanLoss(VesselVolume volume) {
         double fall = first.minus(last).pascals();
         return new FlowRate(volume.cubicMetres() * fall / (station.pascals() * waited.seconds()));
+    }
+
+    /**
+     * The mean loss with its uncertainty (S7): that of both readings, of half a kelvin of cooling nobody saw, and of the
+     * volume.
+     *
+     * @param readingU standard uncertainty of one reading, Pa, zero or more
+     */
+    public MeasuredFlow meanLoss(ShutAir shut, double readingU) {
+        double mean = (first.above(station).pascals() + last.above(station).pascals()) / 2;
+        double byReadings = StrictMath.sqrt(2) * readingU;
+        double fall = StrictMath.hypot(byReadings, Decay.COOLING * mean);
+        FlowRate loss = meanLoss(shut.volume());
+        double u = shut.volume().cubicMetres() * fall / (station.pascals() * waited.seconds());
+        double byVolume = shut.relativeU() * loss.cubicMetresPerSecond();
+        return new MeasuredFlow(loss, new FlowRate(StrictMath.hypot(u, byVolume)), FlowBasis.INTAKE);
+    }
+
+    /** The leak by the guide with the uncertainty of the mean loss; empty as without it. */
+    public Optional<MeasuredFlow> byGuide(ShutAir shut, double readingU) {
+        return byGuide(shut.volume()).map(flow -> {
+            FlowRate u = meanLoss(shut, readingU).standardUncertainty();
+            return new MeasuredFlow(flow, u.times(GUIDE_FACTOR), FlowBasis.INTAKE);
+        });
     }
 
     /**

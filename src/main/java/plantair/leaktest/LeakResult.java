@@ -50,8 +50,20 @@ public record LeakResult(
      * @param readings both
      * @param decay how fast the pressure fell
      * @param shut the volume
+     * @param readingU standard uncertainty of one reading, Pa
      */
-    public record Two(TwoReadings readings, Decay decay, ShutAir shut) {}
+    public record Two(TwoReadings readings, Decay decay, ShutAir shut, double readingU) {
+
+        /** Mean loss between the readings (S7). */
+        public MeasuredFlow meanLoss() {
+            return readings.meanLoss(shut, readingU);
+        }
+
+        /** By the guide with its factor; empty where that does not apply (S7). */
+        public Optional<MeasuredFlow> byGuide() {
+            return readings.byGuide(shut, readingU);
+        }
+    }
 
     /**
      * By many readings.
@@ -89,7 +101,7 @@ public record LeakResult(
 
     private static Two two(LeakReadings read) {
         TwoReadings two = read.two();
-        return new Two(two, two.decay(read.readingU()), read.shut());
+        return new Two(two, two.decay(read.readingU()), read.shut(), read.readingU());
     }
 
     private static Fall fall(LeakReadings read) {

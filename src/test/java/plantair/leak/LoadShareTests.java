@@ -68,6 +68,16 @@ class LoadShareTests {
         assertThat(LoadShare.of(List.of(new LoadCycle(90, 0, 410)))).isEqualTo(unloaded);
     }
 
+    /** (90 + 300)/500, had the time off been lumped with the loaded time. */
+    @Test
+    void tellsWhatLumpingTimeOffWithLoadedTimeWouldGive() {
+        LoadCycle sum = LoadCycle.sum(List.of(new LoadCycle(90, 110, 300), new LoadCycle(90, 110, 300)));
+
+        assertThat(sum).isEqualTo(new LoadCycle(180, 220, 600));
+        assertThat(sum.shareIfOffWereLoaded()).isCloseTo(0.78, within(1e-12));
+        assertThat(LoadCycle.sum(List.of(NIGHT)).shareIfOffWereLoaded()).isEqualTo(0.18);
+    }
+
     /** A long cycle weighs more than a short one: 30/300 and 30/100 together are 60/400, not the mean of 10 and 30 %. */
     @Test
     void sumsTimesBeforeItDivides() {

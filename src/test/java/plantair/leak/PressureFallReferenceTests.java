@@ -24,6 +24,7 @@ import plantair.quantity.Elapsed;
 import plantair.quantity.FlowBasis;
 import plantair.quantity.GaugePressure;
 import plantair.quantity.MeasuredFlow;
+import plantair.quantity.PressureDifference;
 import plantair.quantity.VesselVolume;
 import plantair.statistics.LineFit;
 import plantair.statistics.WeightedLine;
@@ -102,6 +103,24 @@ class PressureFallReferenceTests {
         var volume = VesselVolume.of(100, CUBIC_FOOT);
 
         assertThat(psig(100, 50, 5).byGuide(volume).orElseThrow().in(CFM)).isCloseTo(85.0, within(0.05));
+    }
+
+    /**
+     * By hand: 100 ft³, 1 psi divisions are 0.28868 psi; √2 of that and 0.5/293 of (114.7 + 64.7)/2 = 0.15307 psi make
+     * 0.43603 psi, · 100/(5 · 14.7) = 0.5932 cfm; with 2 % of 68.027 cfm 1.4843, · 1.25 = 1.855 cfm.
+     */
+    @Test
+    void knowsHowSureTheMeanLossIs() {
+        var shut = new ShutAir(VesselVolume.of(100, CUBIC_FOOT), 0.02);
+        double readingU = TwoReadings.readingU(PressureDifference.of(1, PSI));
+
+        MeasuredFlow mean = psig(100, 50, 5).meanLoss(shut, readingU);
+        MeasuredFlow byGuide = psig(100, 50, 5).byGuide(shut, readingU).orElseThrow();
+
+        assertThat(mean.standardUncertainty().in(CFM)).isCloseTo(1.4843, within(5e-4));
+        assertThat(byGuide.standardUncertainty().in(CFM)).isCloseTo(1.855, within(1e-3));
+        assertThat(byGuide.flow().in(CFM)).isCloseTo(85.0, within(0.05));
+        assertThat(psig(100, 80, 5).byGuide(shut, readingU)).isEmpty();
     }
 
     /** Own: a ln(a/b)/(a − b) with absolute pressures; 1.25 is near the first only. */

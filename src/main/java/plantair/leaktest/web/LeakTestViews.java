@@ -76,12 +76,11 @@ class LeakTestViews {
                 words.format().gauge(result.at()),
                 words.level(result).orElse(null),
                 result.two()
-                        .flatMap(two -> two.readings().byGuide(two.shut().volume()))
-                        .map(words.format()::flow)
+                        .flatMap(LeakResult.Two::byGuide)
+                        .map(flow -> LeakWords.flow(words.format(), flow))
                         .orElse(""),
                 result.two()
-                        .map(two -> words.format()
-                                .flow(two.readings().meanLoss(two.shut().volume())))
+                        .map(two -> LeakWords.flow(words.format(), two.meanLoss()))
                         .orElse(""),
                 words.findings(test, result),
                 new LeakWorking(words).of(result),

@@ -101,14 +101,14 @@ record LeakWorking(LeakWords words) {
                 working().gauge(read.first()),
                 working().gauge(read.last()),
                 working().workingTime(read.waited()),
-                words.format().flow(read.meanLoss(two.shut().volume())));
-        var byGuide = read.byGuide(two.shut().volume());
+                LeakWords.flow(words.format(), two.meanLoss()));
+        var byGuide = two.byGuide();
         if (byGuide.isPresent()) {
             add(
                     steps,
                     "S7",
                     "leakTest.working.guide",
-                    words.format().flow(byGuide.get()),
+                    LeakWords.flow(words.format(), byGuide.get()),
                     words.format().gauge(read.first()),
                     Rounded.places(read.exactFactor(), 2));
         } else {
