@@ -18,6 +18,7 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import plantair.testing.Database;
 import plantair.testing.DemandForms;
+import plantair.testing.OfferForms;
 import plantair.testing.OnH2;
 import plantair.testing.PlantForms;
 import plantair.testing.SentForm;
@@ -55,6 +56,8 @@ final class MangledRequestTests {
                         PlantForms.certificate("K-1", "2026-03-01"),
                         PlantForms.pumpUp("2026-05-12", "62.2", "62.8", "62.5"),
                         DemandForms.NOZZLE,
+                        OfferForms.OFFER,
+                        OfferForms.OTHER,
                         SentForm.to("/compressors/1/events/new")
                                 .with("submission", "6f0c8f5e-0000-4000-8000-000000000001")
                                 .with("happenedOn", "2026-03-01")

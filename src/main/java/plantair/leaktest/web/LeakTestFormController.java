@@ -90,7 +90,7 @@ final class LeakTestFormController {
             UnitSet units) {
         LeakTest old = oldId == null ? null : find(oldId);
         form.more(units);
-        return show(new ModelAndView(FORM), form, site(old == null ? siteId : old.siteId()), old, units);
+        return show(new ModelAndView(FORM), form, site(old == null ? siteId : Long.valueOf(old.siteId())), old, units);
     }
 
     @PostMapping({"/sites/{id}/leak-tests", "/leak-tests/{old}/correct"})
@@ -103,7 +103,7 @@ final class LeakTestFormController {
             RedirectAttributes redirect,
             Person person) {
         LeakTest old = oldId == null ? null : find(oldId);
-        Site site = site(old == null ? siteId : old.siteId());
+        Site site = site(old == null ? siteId : Long.valueOf(old.siteId()));
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<LeakTestDraft> draft = reader.read(form, site, old == null ? null : old.draft(), sent);
         Correction correction = old == null ? null : correction(old, form, sent);

@@ -101,7 +101,7 @@ final class InspectionController {
             UnitSet units) {
         Inspection old = id == null ? null : find(id);
         form.fill(units, ROWS);
-        return page(vessel(old == null ? receiver : old.draft().receiverId()), old, new ModelAndView(FORM));
+        return page(vessel(old == null ? receiver : Long.valueOf(old.draft().receiverId())), old, new ModelAndView(FORM));
     }
 
     @PostMapping({"/receivers/{id}/inspections", "/inspections/{old}/correct"})
@@ -113,7 +113,7 @@ final class InspectionController {
             RedirectAttributes redirect,
             Person person) {
         Inspection old = id == null ? null : find(id);
-        Vessel vessel = vessel(old == null ? receiver : old.draft().receiverId());
+        Vessel vessel = vessel(old == null ? receiver : Long.valueOf(old.draft().receiverId()));
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<InspectionDraft> draft = new InspectionReader(sent).read(form, vessel);
         Correction correction = old == null
