@@ -8,7 +8,7 @@ import plantair.quantity.GaugePressure;
 final class CurveChecks {
 
     private static final double TELLING = 3;
-    private static final double EDGE = 0.2;
+    static final double EDGE = 0.2;
 
     /** Below a millisecond the times follow the curve as well as any clock can tell. */
     private static final double EXACT_S = 1e-3;

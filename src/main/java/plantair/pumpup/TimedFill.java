@@ -103,19 +103,30 @@ public record TimedFill(
         return CurveBudget.of(flow, this);
     }
 
+    /** Where a fill begins its air warms fastest, and the shape is not that of the machine. */
+    private boolean isAtFoot(FlowAtPressure flow) {
+        double lowest =
+                rise.points().stream().mapToDouble(TimedPressure::pascals).min().orElse(0);
+        double share = flow.at().minus(flow.from()).pascals() / flow.window().pascals();
+        return share < CurveChecks.EDGE
+                && flow.from().pascals()
+                        <= lowest + CurveChecks.EDGE * flow.window().pascals();
+    }
+
     /**
      * The flow of the test carried to another pressure by the shape of this fill (S23).
      *
      * @param test the result of the test
      * @param at where it is wanted
      * @param points what the maker states, of which only what holds at that pressure is compared
-     * @return empty when its runs were not averaged, or the fill tells no flow at one of the two pressures
+     * @return empty when its runs were not averaged, the fill tells no flow at one of the two pressures, or that pressure is
+     *     at the foot of the fill
      */
     public Optional<CarriedFlow> carried(PumpUpResult test, GaugePressure at, List<RatingPoint> points) {
         if (test.freeAir() == null) {
             return Optional.empty();
         }
-        Optional<FlowAtPressure> here = at(at).flow();
+        Optional<FlowAtPressure> here = at(at).flow().filter(flow -> !isAtFoot(flow));
         return at(test.midPressure())
                 .flow()
                 .flatMap(there -> here.map(flow -> CarriedFlow.of(this, test, flow, there))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,7 +19,6 @@ import plantair.quantity.PressureUnit;
 public final class LogGuess {
 
     private static final int LOOKED_AT = 60;
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?\\d+,\\d+");
     private static final Pattern CLOCK = Pattern.compile(".*\\d:\\d\\d.*");
     private static final Pattern THREE_PARTS = Pattern.compile(".*\\d:\\d\\d:\\d\\d.*");
     private static final Pattern DAY = Pattern.compile("(\\d{1,4})[-./]\\d{1,2}[-./]\\d{1,4}.*");
@@ -81,18 +81,14 @@ public final class LogGuess {
                 .orElse(List.of());
     }
 
-    /** Lines with two values or more; where that is equal, those with decimals. */
+    /** How many values there are in lines with two or more. */
     private long weight(Separator candidate, DecimalMark decimal) {
-        long weight = 0;
-        for (String line : sample()) {
-            List<String> cells = candidate.cells(line);
-            long values = cells.stream().filter(cell -> isValue(cell, decimal)).count();
-            boolean decimals = decimal == DecimalMark.POINT
-                    || cells.stream()
-                            .anyMatch(cell -> DECIMAL_COMMA.matcher(cell).matches());
-            weight += values >= 2 && decimals ? 2 : 0;
-        }
-        return weight;
+        return sample().stream()
+                .mapToLong(line -> candidate.cells(line).stream()
+                        .filter(cell -> isValue(cell, decimal))
+                        .count())
+                .filter(values -> values >= 2)
+                .sum();
     }
 
     private List<String> sample() {
@@ -134,9 +130,14 @@ public final class LogGuess {
         return data.stream().filter(row -> row.size() > index).map(row -> row.get(index));
     }
 
-    private boolean all(int column, Pattern pattern) {
-        return column(column).findAny().isPresent()
-                && column(column).allMatch(cell -> pattern.matcher(cell).matches());
+    private boolean most(int column, Pattern pattern) {
+        return most(column, cell -> pattern.matcher(cell).matches());
+    }
+
+    /** Nine of ten: gaps that the logger wrote itself do not hide what a column holds. */
+    private boolean most(int column, Predicate<String> such) {
+        long cells = column(column).count();
+        return cells > 0 && 10 * column(column).filter(such).count() >= 9 * cells;
     }
 
     private boolean isHeaded(int column, Pattern words) {
@@ -144,8 +145,7 @@ public final class LogGuess {
     }
 
     private boolean isNumbers(int column) {
-        return column(column).findAny().isPresent()
-                && column(column).allMatch(cell -> mark.number(cell).isPresent());
+        return most(column, cell -> mark.number(cell).isPresent());
     }
 
     private int firstColumn(IntPredicate such) {
@@ -153,7 +153,7 @@ public final class LogGuess {
     }
 
     private int time() {
-        int clock = firstColumn(column -> all(column, CLOCK));
+        int clock = firstColumn(column -> most(column, CLOCK));
         int headed = firstColumn(column -> isNumbers(column) && isHeaded(column, TIME_WORDS));
         int rising = firstColumn(this::isRising);
         return Stream.of(clock, headed, rising)
@@ -181,20 +181,20 @@ public final class LogGuess {
     }
 
     private @Nullable Integer day(int time) {
-        if (!all(time, CLOCK) || all(time, DAY)) {
+        if (!most(time, CLOCK) || most(time, DAY)) {
             return null;
         }
-        int day = firstColumn(column -> column != time && all(column, DAY));
+        int day = firstColumn(column -> column != time && most(column, DAY));
         return day < 0 ? null : day;
     }
 
     private TimeFormat format(int time, @Nullable Integer day) {
         int dated = day == null ? time : day;
-        if (all(dated, DAY) && (day != null || all(time, CLOCK))) {
+        if (most(dated, DAY) && (day != null || most(time, CLOCK))) {
             return dayFormat(dated);
         }
-        if (all(time, CLOCK)) {
-            return all(time, THREE_PARTS) ? TimeFormat.HOURS_MINUTES_SECONDS : TimeFormat.MINUTES_SECONDS;
+        if (most(time, CLOCK)) {
+            return most(time, THREE_PARTS) ? TimeFormat.HOURS_MINUTES_SECONDS : TimeFormat.MINUTES_SECONDS;
         }
         String head = heading.size() > time ? heading.get(time).toLowerCase(Locale.ROOT) : "";
         if (head.matches(".*\\bmin.*")) {

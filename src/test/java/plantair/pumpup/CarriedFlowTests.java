@@ -193,6 +193,19 @@ class CarriedFlowTests {
         assertThat(found.standardDeviation() / stated).isBetween(0.7, 1.0);
     }
 
+    /** Own simulation of the demo plant: a fill from cold was 22 % off at its foot, 1 % from a third of the way on. */
+    @Test
+    void carriesNothingToTheFootOfAFill() {
+        PumpUpReadings readings = readings(GAUGE, run(4.5, 5.5, 20));
+        TimedFill fill = TimedFill.ofLog(readings, laps(1), GAUGE);
+        PumpUpResult test = test(readings);
+
+        assertThat(fill.at(bar(3.2)).flow()).isPresent();
+        assertThat(fill.carried(test, bar(3.2), List.of())).isEmpty();
+        assertThat(fill.carried(test, bar(4), List.of())).isPresent();
+        assertThat(fill.carried(test, bar(8.9), List.of())).isPresent();
+    }
+
     @Test
     void refusesToCarryBeyondTheReadings() {
         PumpUpReadings readings = readings(GAUGE, run(4.5, 5.5, 20));

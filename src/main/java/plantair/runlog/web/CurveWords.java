@@ -34,12 +34,18 @@ record CurveWords(UnitSet units, MessageSource messages, Locale locale) {
     String name(RunCurves.Curve curve) {
         return curve.log() == null
                 ? say("curve.laps", curve.run())
-                : say("curve.log", curve.log().id(), curve.log().fileName());
+                : say("curve.log", curve.log().id());
+    }
+
+    private String longName(RunCurves.Curve curve) {
+        return curve.log() == null
+                ? name(curve)
+                : say("curve.logNamed", curve.log().id(), curve.log().fileName());
     }
 
     CurveView.Source source(RunCurves.Curve curve) {
         return new CurveView.Source(
-                name(curve),
+                longName(curve),
                 curve.log() == null ? null : curve.log().id(),
                 RiseView.of(curve.fill().rise(), format()),
                 notes(curve.fill().rise().findings()));

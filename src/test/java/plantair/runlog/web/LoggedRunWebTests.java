@@ -177,7 +177,7 @@ abstract class LoggedRunWebTests {
         assertThat(flow.byHand().in(FlowUnit.LITRE_PER_MINUTE)).isCloseTo(685.8397, within(5.1e-5));
         var page = SentForm.get(site, "/tests/1", BAR).page();
         assertThat(page.select("section[aria-labelledby=curve]").text())
-                .contains("At 7.00 bar(g), where the maker rates it", "Run 1, laps: 13 readings");
+                .contains("At 7.00 bar(g), where the maker rates it", "Run 1: 13 readings");
     }
 
     /** Level 10 % too high all along: the carried figure stays, and is what is compared. True there: 687.4 of 690 L/min. */
