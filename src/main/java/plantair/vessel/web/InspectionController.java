@@ -101,7 +101,8 @@ final class InspectionController {
             UnitSet units) {
         Inspection old = id == null ? null : find(id);
         form.fill(units, ROWS);
-        return page(vessel(old == null ? receiver : Long.valueOf(old.draft().receiverId())), old, new ModelAndView(FORM));
+        return page(
+                vessel(old == null ? receiver : Long.valueOf(old.draft().receiverId())), old, new ModelAndView(FORM));
     }
 
     @PostMapping({"/receivers/{id}/inspections", "/inspections/{old}/correct"})
