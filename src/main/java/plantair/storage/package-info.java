@@ -10,6 +10,7 @@
             "vessel",
             "testrecord",
             "leaktest",
+            "demand",
             "web"
         })
 package plantair.storage;

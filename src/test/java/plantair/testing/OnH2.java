@@ -20,7 +20,11 @@ import org.springframework.context.annotation.Import;
 @Inherited
 @SpringBootTest(
         webEnvironment = WebEnvironment.RANDOM_PORT,
-        properties = {"spring.datasource.url=" + OnH2.URL, People.QUICK_HASH, "plantair.backup.directory=target/backups"
+        properties = {
+            "spring.datasource.url=" + OnH2.URL,
+            People.QUICK_HASH,
+            OnH2.NO_WAIT,
+            "plantair.backup.directory=target/backups"
         })
 @AutoConfigureMockMvc
 @Import({FixedClock.class, Database.class, People.class})
@@ -29,4 +33,7 @@ public @interface OnH2 {
     /** The compatibility settings of the application's own file, in memory. */
     String URL =
             "jdbc:h2:mem:plantair;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1";
+
+    /** A context that another one has put to rest would else wait half a minute for its scheduler at the end of the run. */
+    String NO_WAIT = "spring.task.scheduling.shutdown.await-termination=false";
 }

@@ -16,7 +16,7 @@ import org.springframework.context.annotation.Import;
 @Inherited
 @SpringBootTest(
         webEnvironment = WebEnvironment.RANDOM_PORT,
-        properties = {People.QUICK_HASH, "plantair.backup.directory=target/backups"})
+        properties = {People.QUICK_HASH, OnH2.NO_WAIT, "plantair.backup.directory=target/backups"})
 @AutoConfigureMockMvc
 @Import({FixedClock.class, Database.class, People.class, PostgresConfiguration.class})
 public @interface OnPostgres {}

@@ -54,7 +54,7 @@ class StorageController {
         StorageSite has = storage.of(site);
         boolean untouched = form.isUntouched();
         if (untouched) {
-            has.fill(form);
+            has.fill(form, units);
         }
         form.propose(units);
         // what is not typed yet is for the person to fill in, not an error of theirs
@@ -72,6 +72,7 @@ class StorageController {
     private void fill(Model model, Site site, StorageSite has, QuantityFormat format) {
         model.addAttribute("siteId", site.id());
         model.addAttribute("siteName", site.name());
+        model.addAttribute("events", has.events());
         model.addAttribute(
                 "receiverChoices",
                 has.receivers().stream()

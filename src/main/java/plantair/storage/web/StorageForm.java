@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.DurationUnit;
+import plantair.quantity.Entered;
+import plantair.quantity.Rounded;
 import plantair.quantity.Unit;
 import plantair.web.EnteredField;
 import plantair.web.UnitSet;
 
 /** Form bean of a question about storage. */
 public final class StorageForm {
+
+    private static final int PEAK_DIGITS = 4;
 
     private List<String> receivers = new ArrayList<>();
     private EnteredField more = new EnteredField();
@@ -23,10 +27,20 @@ public final class StorageForm {
     private EnteredField capacity = new EnteredField();
     private EnteredField leaks = new EnteredField();
     private String control = "";
+    private String use = "";
 
     /** True when the address had nothing in it. */
     boolean isUntouched() {
         return receivers.isEmpty() && machines.isEmpty() && cutIn.getUnit().isBlank() && event.isBlank();
+    }
+
+    /** Takes over what the register says of an event. */
+    void take(StorageEvent from, UnitSet units) {
+        event = EnteredField.of(
+                new Entered(Rounded.significant(from.peak().in(units.flow()), PEAK_DIGITS), units.flow()),
+                units.flow());
+        lasts = EnteredField.of(from.lasts(), DurationUnit.MINUTE);
+        lowest = EnteredField.of(from.least(), units.pressure());
     }
 
     /** Proposes units where none was sent. */
@@ -104,5 +118,14 @@ public final class StorageForm {
 
     public void setControl(String control) {
         this.control = control;
+    }
+
+    /** The event of the demand that fills the form; empty for none. */
+    public String getUse() {
+        return use;
+    }
+
+    public void setUse(String use) {
+        this.use = use;
     }
 }

@@ -13,6 +13,7 @@ import plantair.testrecord.MeasuredOutput;
 import plantair.vessel.VesselLimit;
 import plantair.web.Choice;
 import plantair.web.QuantityFormat;
+import plantair.web.UnitSet;
 
 /**
  * What a site has for storage, as its registers and tests tell.
@@ -24,6 +25,7 @@ import plantair.web.QuantityFormat;
  * @param compressors in service
  * @param outputs what each of them was measured to deliver, by id; none where no test tells it
  * @param leak its newest leak
+ * @param events those of its demand whose air can be told
  */
 record StorageSite(
         long id,
@@ -32,7 +34,8 @@ record StorageSite(
         Map<Long, VesselLimit> limits,
         List<Compressor> compressors,
         Map<Long, MeasuredOutput> outputs,
-        Optional<SiteLeak> leak) {
+        Optional<SiteLeak> leak,
+        List<StorageEvent> events) {
 
     List<Receiver> receivers(Collection<String> ids) {
         return receivers.stream()
@@ -47,8 +50,11 @@ record StorageSite(
                 .toList();
     }
 
-    /** All receivers and all measured machines. */
-    void fill(StorageForm form) {
+    /** All receivers and all measured machines, and the event that the address names. */
+    void fill(StorageForm form, UnitSet units) {
+        events.stream()
+                .filter(event -> String.valueOf(event.id()).equals(form.getUse()))
+                .forEach(event -> form.take(event, units));
         receivers.forEach(receiver -> form.getReceivers().add(String.valueOf(receiver.id())));
         measured().forEach(machine -> form.getMachines().add(String.valueOf(machine.id())));
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.springframework.stereotype.Component;
+import plantair.demand.SiteBalances;
 import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.equipment.Receiver;
@@ -24,18 +25,21 @@ final class StorageSites {
     private final Compressors compressors;
     private final MeasuredOutputs outputs;
     private final SiteLeaks leaks;
+    private final SiteBalances balances;
 
     StorageSites(
             Receivers receivers,
             VesselLimits limits,
             Compressors compressors,
             MeasuredOutputs outputs,
-            SiteLeaks leaks) {
+            SiteLeaks leaks,
+            SiteBalances balances) {
         this.receivers = receivers;
         this.limits = limits;
         this.compressors = compressors;
         this.outputs = outputs;
         this.leaks = leaks;
+        this.balances = balances;
     }
 
     StorageSite of(Site site) {
@@ -55,6 +59,9 @@ final class StorageSites {
                 limits.of(vessels),
                 machines,
                 measured,
-                leaks.newest(site.id()));
+                leaks.newest(site.id()),
+                balances.events(site).stream()
+                        .flatMap(use -> StorageEvent.of(use).stream())
+                        .toList());
     }
 }

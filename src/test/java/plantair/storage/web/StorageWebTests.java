@@ -19,6 +19,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.account.Role;
 import plantair.testing.Database;
+import plantair.testing.DemandForms;
 import plantair.testing.NightsOfLeaks;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
@@ -61,6 +62,21 @@ abstract class StorageWebTests {
         assertThat(answer.status()).as(answer.text()).isEqualTo(200);
         assertThat(answer.text()).doesNotContain("??");
         return answer.page();
+    }
+
+    @Test
+    void fillsInAnEventOfTheDemandList() {
+        send(DemandForms.FLUSH);
+
+        Document empty = page("");
+        assertThat(empty.select("#events a").eachText()).containsExactly("Back-flush");
+        Document filled = page(empty.select("#events a").attr("href").split("\\?")[1]);
+
+        assertThat(filled.select("[name=event.number]").val()).isEqualTo("100.0");
+        assertThat(filled.select("[name=lasts.number]").val()).isEqualTo("12");
+        assertThat(filled.select("[name=lasts.unit] [selected]").val()).isEqualTo("s");
+        assertThat(filled.select("[name=receivers][checked]")).isNotEmpty();
+        assertThat(page("use=nonsense").select("[name=event.number]").val()).isEmpty();
     }
 
     private String answer(String query) {
