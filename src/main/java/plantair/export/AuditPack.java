@@ -116,7 +116,7 @@ public class AuditPack {
             }
         }
         files.add(zip, AllFiles.DICTIONARY, AllFiles::writeDictionary);
-        papers.add(attached, zip);
+        papers.add(id, attached, zip);
         zip.finish();
     }
 

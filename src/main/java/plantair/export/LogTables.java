@@ -22,8 +22,7 @@ final class LogTables {
 
     static final DataColumn LOG = id("logged_run_id", "logged_run_id", "the logged run, in logged_runs.csv");
 
-    private static final String OF_TESTS =
-            "test_id in (select made.id from pump_up_test made where made.compressor_id = ?)";
+    static final String OF_TESTS = "test_id in (select made.id from pump_up_test made where made.compressor_id = ?)";
 
     private LogTables() {}
 

@@ -3,8 +3,8 @@ package plantair.export;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.zip.ZipOutputStream;
 import org.springframework.context.MessageSource;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -36,11 +36,12 @@ class PackPapers {
         return files.withIds(jdbc.queryForList(sql, Long.class, ids));
     }
 
-    void add(List<AttachedFile> papers, ZipOutputStream zip) throws IOException {
-        contents.add(
-                papers.stream().map(AttachedFile::sha256).collect(Collectors.toCollection(TreeSet::new)).stream()
-                        .toList(),
-                zip);
+    /** Their files, and those of the loggers of the machine's tests. */
+    void add(long compressorId, List<AttachedFile> papers, ZipOutputStream zip) throws IOException {
+        Set<String> digests = new TreeSet<>(jdbc.queryForList(
+                "select sha256 from logged_run where " + LogTables.OF_TESTS, String.class, compressorId));
+        papers.forEach(paper -> digests.add(paper.sha256()));
+        contents.add(List.copyOf(digests), zip);
     }
 
     List<PackReport.Paper> lines(List<AttachedFile> papers, Locale locale) {
