@@ -17,7 +17,7 @@ final class GroupMaker {
 
     private GroupMaker() {}
 
-    /** Takes machines, tests, address of the database, user and password. */
+    /** Takes machines, tests, address of the database, user and, where there is one, password. */
     public static void main(String[] arguments) throws SQLException {
         int machines = Integer.parseInt(arguments[0]);
         long tests = Long.parseLong(arguments[1]);
