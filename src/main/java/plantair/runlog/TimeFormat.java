@@ -41,7 +41,7 @@ public enum TimeFormat {
     }
 
     /** True when a day belongs to it, which may stand in a column of its own. */
-    boolean hasDay() {
+    public boolean hasDay() {
         return this == YEAR_MONTH_DAY || this == DAY_MONTH_YEAR || this == MONTH_DAY_YEAR;
     }
 

@@ -57,7 +57,7 @@ final class LogFormReader {
         if (time.isPresent() && time.equals(pressure)) {
             errors.rejectValue("pressureColumn", "log.sameColumn");
         }
-        if (day.isPresent() && format.isPresent() && !isDated(format.get())) {
+        if (day.isPresent() && format.isPresent() && !format.get().hasDay()) {
             errors.rejectValue("dayColumn", "log.dayWithoutFormat");
         }
         if (errors.hasErrors()) {
@@ -75,13 +75,6 @@ final class LogFormReader {
                 pressure.orElseThrow(),
                 unit.orElseThrow().code(),
                 reference.orElseThrow()));
-    }
-
-    private static boolean isDated(TimeFormat format) {
-        return switch (format) {
-            case YEAR_MONTH_DAY, DAY_MONTH_YEAR, MONTH_DAY_YEAR -> true;
-            default -> false;
-        };
     }
 
     /** The key of the form, by which one sent twice counts once. */
