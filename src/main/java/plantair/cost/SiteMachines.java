@@ -41,7 +41,7 @@ public class SiteMachines {
                 .toList();
     }
 
-    /** What those together take for their air (S22); empty where of none flow and power were read in one test. */
+    /** What those together take for their air (S24); empty where of none flow and power were read in one test. */
     public static Optional<SiteSpecificPower> together(List<CostedMachine> machines) {
         List<PoweredPart> parts = machines.stream()
                 .flatMap(machine -> machine.power().stream().map(power -> power.part(machine.tag())))

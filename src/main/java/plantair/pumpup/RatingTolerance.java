@@ -4,7 +4,7 @@ import plantair.quantity.FlowRate;
 
 /**
  * Acceptance tolerance on volume flow (M15): below 0.5 m³/min ± 7 %, to 1.5 ± 6 %, to 15 ± 5 %, above ± 4 %; on specific
- * power one percent more each (S23). It was made for the acceptance test of the standard, not for a pump-up test, and serves
+ * power one percent more each (S25). It was made for the acceptance test of the standard, not for a pump-up test, and serves
  * here as context. Source: ISO 1217:2009 annex C, also printed in trade data sheets (from memory).
  */
 public final class RatingTolerance {

@@ -3,7 +3,7 @@ package plantair.supply;
 import plantair.pumpup.RatingTolerance;
 
 /**
- * One offer beside another, both at the site (S23). A machine may miss what was offered by the tolerance of its acceptance test
+ * One offer beside another, both at the site (S25). A machine may miss what was offered by the tolerance of its acceptance test
  * and still be as offered, so a difference within the larger of the two tolerances is none.
  *
  * <p>Source: own rule with the tolerances of ISO 1217 annex C (from memory). Checked by: OfferDifferenceTests.

@@ -7,7 +7,7 @@ import plantair.quantity.MeasuredFlow;
 import plantair.quantity.Power;
 
 /**
- * Specific power of several compressors together (S22): ΣP/Σq, so that a large one weighs more. Powers are taken as they were
+ * Specific power of several compressors together (S24): ΣP/Σq, so that a large one weighs more. Powers are taken as they were
  * read; the flows make it as unsure as their sum (S9).
  *
  * <p>Source: own. Checked by: SiteSpecificPowerTests.

@@ -1,4 +1,4 @@
-/** Whether there is enough air, what storage does and what air costs: S9 to S23 of docs/supply.md. Pure. */
+/** Whether there is enough air, what storage does and what air costs: S9 to S21, S24 and S25 of docs/supply.md. Pure. */
 @NullMarked
 package plantair.supply;
 
