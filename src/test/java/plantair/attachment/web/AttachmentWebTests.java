@@ -25,6 +25,8 @@ import plantair.account.Role;
 import plantair.attachment.AttachedTo;
 import plantair.audit.AuditCheck;
 import plantair.testing.Database;
+import plantair.testing.LeakForms;
+import plantair.testing.OfferForms;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.People;
@@ -279,7 +281,10 @@ abstract class AttachmentWebTests {
                 PlantForms.pumpUp("2026-03-03", "60.2", "60.8", "60.5")
                         .at("/guided/1")
                         .with("submission", "00000000-0000-0000-0000-000000000009")
-                        .with("figures.hours", "12034", "h"));
+                        .with("figures.hours", "12034", "h"),
+                OfferForms.OFFER,
+                LeakForms.loadTimes("90 410 5", "88 412"),
+                LeakForms.leak("L-1"));
         send(VesselForms.all().toArray(SentForm[]::new));
         Map<AttachedTo, String> listed = Map.of(
                 AttachedTo.EVENT, "/compressors/1/events",
