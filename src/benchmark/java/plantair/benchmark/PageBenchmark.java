@@ -1,6 +1,5 @@
 package plantair.benchmark;
 
-import java.io.IOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.util.ArrayList;
@@ -29,21 +28,20 @@ public final class PageBenchmark {
 
     private PageBenchmark() {}
 
-    /** Takes the address of the program with few tests, that of the one with many, user name and password. */
+    /** Compares the programs {@code benchmark.few} and {@code benchmark.many}. */
     public static void main(String[] arguments) throws Exception {
-        List<Visitor> few = visitors(arguments[0], arguments[2], arguments[3]);
-        List<Visitor> many = visitors(arguments[1], arguments[2], arguments[3]);
+        List<Visitor> few = visitors("few");
+        List<Visitor> many = visitors("many");
         LOG.log(Level.INFO, "| page | few: median, 95th (ms) | many: median, 95th (ms) | ratio | few: a second | many: a second |");
         for (String page : PAGES) {
             compare(page, few, many);
         }
     }
 
-    private static List<Visitor> visitors(String address, String username, String password)
-            throws IOException, InterruptedException {
+    private static List<Visitor> visitors(String program) throws Exception {
         List<Visitor> visitors = new ArrayList<>();
         for (int i = 0; i < VISITORS; i++) {
-            visitors.add(Visitor.signedIn(address, username, password));
+            visitors.add(Settings.visitor(program));
         }
         return visitors;
     }

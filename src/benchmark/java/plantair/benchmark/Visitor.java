@@ -1,5 +1,6 @@
 package plantair.benchmark;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -13,8 +14,11 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Somebody signed in at a running program, who asks for pages and times them. */
 final class Visitor {
@@ -51,6 +55,68 @@ final class Visitor {
         return visitor;
     }
 
+    /** Sends a form with the token of its session, follows where the answer leads, and gives that page. */
+    String send(String path, Map<String, String> form) throws IOException, InterruptedException {
+        Map<String, String> fields = new HashMap<>(form);
+        fields.put("_csrf", token());
+        String body = fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+        HttpResponse<String> answer = client.send(
+                request(path, "application/x-www-form-urlencoded", BodyPublishers.ofString(body)),
+                BodyHandlers.ofString());
+        if (answer.statusCode() == 302) {
+            return text(place(answer));
+        }
+        if (answer.statusCode() != 200 && answer.statusCode() != 422) {
+            throw new IllegalStateException(path + " answers " + answer.statusCode());
+        }
+        return answer.body();
+    }
+
+    /** Sends a file as a browser does, and gives the address that the answer leads to. */
+    String upload(String path, String name, byte[] file) throws IOException, InterruptedException {
+        String boundary = "---------------------------4711";
+        var body = new ByteArrayOutputStream();
+        body.writeBytes(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token()
+                        + "\r\n--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
+                        + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(file);
+        body.writeBytes(("\r\n--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        HttpResponse<String> answer = client.send(
+                request(
+                        path,
+                        "multipart/form-data; boundary=" + boundary,
+                        BodyPublishers.ofByteArray(body.toByteArray())),
+                BodyHandlers.ofString());
+        if (answer.statusCode() != 302) {
+            throw new IllegalStateException(path + " answers " + answer.statusCode() + " to a file");
+        }
+        return place(answer);
+    }
+
+    private String token() throws IOException, InterruptedException {
+        Matcher token = TOKEN.matcher(text("/export"));
+        if (!token.find()) {
+            throw new IllegalStateException("a page without a token");
+        }
+        return token.group(1);
+    }
+
+    private static String place(HttpResponse<String> answer) {
+        return URI.create(answer.headers().firstValue("Location").orElseThrow()).getRawPath();
+    }
+
+    private HttpRequest request(String path, String type, HttpRequest.BodyPublisher body) {
+        return HttpRequest.newBuilder(URI.create(address + path))
+                .header("Content-Type", type)
+                .header("Origin", address)
+                .timeout(Duration.ofMinutes(30))
+                .POST(body)
+                .build();
+    }
+
     private static String encoded(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
@@ -64,6 +130,11 @@ final class Visitor {
         return answer.body();
     }
 
+    /** Whether the answer has this header. */
+    boolean header(String path, String name) throws IOException, InterruptedException {
+        return client.send(request(path), BodyHandlers.discarding()).headers().firstValue(name).isPresent();
+    }
+
     /** Milliseconds until the last byte of an answer. */
     double millis(String path) throws IOException, InterruptedException {
         long start = System.nanoTime();
@@ -72,6 +143,26 @@ final class Visitor {
             throw new IllegalStateException(path + " answers " + answer.statusCode());
         }
         return (System.nanoTime() - start) / 1e6;
+    }
+
+    /** A whole file. */
+    byte[] bytes(String path) throws IOException, InterruptedException {
+        return client.send(request(path), BodyHandlers.ofByteArray()).body();
+    }
+
+    /** Lines of a file whose cells hold no line breaks, which is not kept. */
+    long lines(String path) throws IOException, InterruptedException {
+        HttpResponse<InputStream> answer = client.send(request(path), BodyHandlers.ofInputStream());
+        long lines = 0;
+        byte[] buffer = new byte[1 << 16];
+        try (var body = answer.body()) {
+            for (int read = body.read(buffer); read >= 0; read = body.read(buffer)) {
+                for (int i = 0; i < read; i++) {
+                    lines += buffer[i] == '\n' ? 1 : 0;
+                }
+            }
+        }
+        return lines;
     }
 
     /** Bytes of an answer that is not kept. */

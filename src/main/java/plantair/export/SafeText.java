@@ -33,10 +33,14 @@ public final class SafeText {
         if (text.startsWith("\t") || text.startsWith("\r")) {
             return true;
         }
-        return text.codePoints().dropWhile(SafeText::isBlank).limit(1).anyMatch(first -> FORMULA.indexOf(first) >= 0);
+        int first = 0;
+        while (first < text.length() && isBlank(text.charAt(first))) {
+            first++;
+        }
+        return first < text.length() && FORMULA.indexOf(text.charAt(first)) >= 0;
     }
 
-    private static boolean isBlank(int c) {
+    private static boolean isBlank(char c) {
         return Character.isWhitespace(c) || Character.isSpaceChar(c) || Character.isISOControl(c) || c == '\uFEFF';
     }
 }

@@ -79,6 +79,7 @@ record TestColumn(String header, String description, boolean isOfRun, Function<T
     }
 
     static String plain(double number) {
-        return new BigDecimal(Double.toString(number)).toPlainString();
+        String digits = Double.toString(number);
+        return digits.indexOf('E') < 0 ? digits : new BigDecimal(digits).toPlainString();
     }
 }

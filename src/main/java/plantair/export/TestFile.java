@@ -6,12 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.hibernate.Hibernate;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -33,8 +37,8 @@ public class TestFile {
     public static final String NAME = "tests";
 
     private static final int BATCH = 100;
-    private static final CSVFormat RFC_4180 = CSVFormat.RFC4180
-            .builder()
+    private static final CSVFormat ROWS = CSVFormat.RFC4180;
+    private static final CSVFormat HEADER = ROWS.builder()
             .setHeader(TestColumns.ALL.stream().map(TestColumn::header).toArray(String[]::new))
             .get();
 
@@ -62,25 +66,46 @@ public class TestFile {
     }
 
     /**
-     * Writes header and rows, one a run, in the order of test and run numbers.
+     * Writes header and rows, one a run, in the order of test and run numbers. While a batch is turned into text, the next one
+     * is read.
      *
      * @throws IOException when the reader has gone away
      */
     public void write(ExportFilter filter, Appendable out) throws IOException {
-        var text = new StringBuilder();
-        CSVPrinter printer = new CSVPrinter(text, RFC_4180);
-        long last = 0;
-        boolean more = true;
-        while (more) {
-            long after = last;
-            Batch batch = Objects.requireNonNull(reading.execute(status -> forgetting(batch(filter, after))));
-            for (List<String> row : batch.rows) {
-                printer.printRecord(row);
+        ExecutorService writer = Executors.newSingleThreadExecutor();
+        try {
+            Future<String> text = writer.submit(() -> text(List.of(), HEADER));
+            Batch batch = new Batch(BATCH, 0, List.of());
+            while (batch.size == BATCH) {
+                long after = batch.last;
+                batch = Objects.requireNonNull(reading.execute(status -> forgetting(batch(filter, after))));
+                List<List<TestRun>> next = batch.tests;
+                out.append(finished(text));
+                text = writer.submit(() -> text(next, ROWS));
             }
-            out.append(text);
-            text.setLength(0);
-            last = batch.last;
-            more = batch.size == BATCH;
+            out.append(finished(text));
+        } finally {
+            writer.shutdownNow();
+        }
+    }
+
+    private static String text(List<List<TestRun>> tests, CSVFormat format) throws IOException {
+        var text = new StringBuilder();
+        CSVPrinter printer = new CSVPrinter(text, format);
+        for (List<TestRun> runs : tests) {
+            printer.printRecords(rows(runs));
+        }
+        return text.toString();
+    }
+
+    private static String finished(Future<String> text) throws IOException {
+        try {
+            return text.get();
+        } catch (ExecutionException failure) {
+            throw new IllegalStateException(failure.getCause());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IOException(stopped);
         }
     }
 
@@ -90,7 +115,7 @@ public class TestFile {
         return batch;
     }
 
-    private record Batch(int size, long last, List<List<String>> rows) {}
+    private record Batch(int size, long last, List<List<TestRun>> tests) {}
 
     private Batch batch(ExportFilter filter, long after) {
         List<PumpUpTest> found = tests.findNext(
@@ -99,11 +124,11 @@ public class TestFile {
             return new Batch(0, after, List.of());
         }
         Said said = said(found.stream().map(PumpUpTest::id).toList());
-        List<List<String>> rows = found.stream()
+        List<List<TestRun>> runs = found.stream()
                 .filter(filter::holds)
-                .flatMap(test -> rows(runs(test, said)))
+                .map(test -> runs(test, said))
                 .toList();
-        return new Batch(found.size(), found.get(found.size() - 1).id(), rows);
+        return new Batch(found.size(), found.get(found.size() - 1).id(), runs);
     }
 
     /** What is said of some tests elsewhere, by test id. */
@@ -124,7 +149,11 @@ public class TestFile {
                         .collect(Collectors.toMap(TestReview::testId, Function.identity())));
     }
 
+    /** With all that a row takes from the test, which cannot be read later. */
     private List<TestRun> runs(PumpUpTest test, Said said) {
+        Hibernate.initialize(test.volumes());
+        Hibernate.initialize(test.ratings());
+        Hibernate.initialize(test.instruments());
         StoredResult stored = said.results.get(test.id());
         PumpUpResult result = projection.result(stored);
         return IntStream.rangeClosed(1, test.runs().size())
@@ -140,12 +169,12 @@ public class TestFile {
     }
 
     /** What is the same in every run of a test is asked once. */
-    private static Stream<List<String>> rows(List<TestRun> runs) {
+    private static Iterable<List<String>> rows(List<TestRun> runs) {
         TestRun test = runs.get(0).ofNoRun();
         List<String> ofTest = TestColumns.ALL.stream()
                 .map(column -> column.isOfRun() ? "" : column.value().apply(test))
                 .toList();
-        return runs.stream().map(run -> row(run, ofTest));
+        return runs.stream().map(run -> row(run, ofTest)).toList();
     }
 
     private static List<String> row(TestRun run, List<String> ofTest) {

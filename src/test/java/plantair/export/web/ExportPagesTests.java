@@ -161,10 +161,10 @@ abstract class ExportPagesTests {
 
     @Test
     void breaksOffWhenALaterRowFails() {
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < 210; i++) {
             plant.plan(compressor).record();
         }
-        jdbc.update("update pump_up_result set detail = 'broken' where test_id = 140");
+        jdbc.update("update pump_up_result set detail = 'broken' where test_id = 205");
 
         assertThatThrownBy(() -> get("/export/tests.csv")).isInstanceOf(UncheckedIOException.class);
     }
