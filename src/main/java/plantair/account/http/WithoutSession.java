@@ -12,6 +12,7 @@ import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
+import plantair.account.AccessRules;
 
 /**
  * Takes the cookies off whoever asks for health or figures, before anything looks for a session: the program is alive while
@@ -25,7 +26,9 @@ final class WithoutSession extends OncePerRequestFilter {
 
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
-        return !request.getRequestURI().startsWith(request.getContextPath() + WATCHED);
+        var path = RequestPaths.of(request);
+        return !path.value().startsWith(WATCHED)
+                || AccessRules.find(request.getMethod(), path).isEmpty();
     }
 
     @Override
