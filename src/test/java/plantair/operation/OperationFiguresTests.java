@@ -76,7 +76,9 @@ abstract class OperationFiguresTests {
         jdbc.update("delete from machine_state");
         figures.read();
 
-        assertThat(gauge("plantair.machines.waiting")).as("the other was never tested").isEqualTo(1);
+        assertThat(gauge("plantair.machines.waiting"))
+                .as("the other was never tested")
+                .isEqualTo(1);
     }
 
     @Test
@@ -88,8 +90,11 @@ abstract class OperationFiguresTests {
             context.getBean(Backups.class).make(BackupKind.BY_HAND);
 
             assertThat(FixedClock.NOW).isEqualTo(context.getBean(Clock.class).instant());
-            assertThat(gauge("plantair.backup.age")).isEqualTo(Duration.ofHours(3).toSeconds());
-            assertThat(gauge("plantair.disk.free")).as("a database in memory has no disk").isNaN();
+            assertThat(gauge("plantair.backup.age"))
+                    .isEqualTo(Duration.ofHours(3).toSeconds());
+            assertThat(gauge("plantair.disk.free"))
+                    .as("a database in memory has no disk")
+                    .isNaN();
         }
     }
 }

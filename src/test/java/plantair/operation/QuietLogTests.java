@@ -85,7 +85,8 @@ final class QuietLogTests {
                     .contains("POST /sites failed", "SQL state 23514", "nothing of it was recorded")
                     .containsPattern("\\[" + number + "\\] .*POST /sites failed");
             assertThat(structured)
-                    .anySatisfy(line -> assertThat(line.path("requestNumber").asString("")).isEqualTo(number));
+                    .anySatisfy(line ->
+                            assertThat(line.path("requestNumber").asString("")).isEqualTo(number));
         }
     }
 
@@ -168,7 +169,8 @@ final class QuietLogTests {
     private static String importLog(Client client, String log) throws InterruptedException {
         HttpResponse<String> sent =
                 client.upload("/import", Map.of(), TYPED + ".csv", log.getBytes(StandardCharsets.UTF_8));
-        String page = URI.create(sent.headers().firstValue("Location").orElseThrow()).getPath();
+        String page =
+                URI.create(sent.headers().firstValue("Location").orElseThrow()).getPath();
         settled(client, page);
         return page;
     }

@@ -77,7 +77,9 @@ final class SettingsTests {
                 .results()
                 .map(row -> new Setting(row.group(1), row.group(2), row.group(3)))
                 .toList();
-        assertThat(rows).as("every line of the table is a row").hasSize((int) table.lines().count() - 2);
+        assertThat(rows)
+                .as("every line of the table is a row")
+                .hasSize((int) table.lines().count() - 2);
         return rows;
     }
 
@@ -99,8 +101,10 @@ final class SettingsTests {
     private static Map<String, String> read() throws IOException {
         Map<String, String> found = new HashMap<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
-                for (MatchResult use : READ.matcher(Files.readString(file)).results().toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                for (MatchResult use :
+                        READ.matcher(Files.readString(file)).results().toList()) {
                     if (use.group(1) != null) {
                         found.put(use.group(1), use.group(2) == null ? "" : use.group(2));
                     } else {
@@ -115,18 +119,14 @@ final class SettingsTests {
     /** Names of all settings that the framework describes. */
     private static Set<String> ofTheFramework() throws IOException {
         Set<String> names = new TreeSet<>();
-        for (URL place : Collections.list(SettingsTests.class
-                .getClassLoader()
-                .getResources("META-INF/spring-configuration-metadata.json"))) {
+        for (URL place : Collections.list(
+                SettingsTests.class.getClassLoader().getResources("META-INF/spring-configuration-metadata.json"))) {
             try (InputStream in = place.openStream()) {
-                JsonMapper.shared()
-                        .readTree(in)
-                        .path("properties")
-                        .forEach(one -> {
-                            if (one.path("deprecation").isMissingNode()) {
-                                names.add(one.path("name").asString());
-                            }
-                        });
+                JsonMapper.shared().readTree(in).path("properties").forEach(one -> {
+                    if (one.path("deprecation").isMissingNode()) {
+                        names.add(one.path("name").asString());
+                    }
+                });
             }
         }
         return names;
@@ -157,11 +157,12 @@ final class SettingsTests {
         assertThat(known).hasSizeGreaterThan(500);
 
         Set<String> ours = read().keySet();
-        assertThat(names()).allSatisfy(name -> assertThat(ours.contains(name)
-                        || known.contains(name)
-                        || name.startsWith("logging.level.") && known.contains("logging.level"))
-                .as(name)
-                .isTrue());
+        assertThat(names())
+                .allSatisfy(name -> assertThat(ours.contains(name)
+                                || known.contains(name)
+                                || name.startsWith("logging.level.") && known.contains("logging.level"))
+                        .as(name)
+                        .isTrue());
     }
 
     @ParameterizedTest
@@ -202,7 +203,8 @@ final class SettingsTests {
                             .filter(path -> text(path).contains("| property |")))
                     .containsExactly(DOCUMENT);
         }
-        assertThat(Files.readString(DOCUMENT).split(Pattern.quote("| property |"), -1)).hasSize(2);
+        assertThat(Files.readString(DOCUMENT).split(Pattern.quote("| property |"), -1))
+                .hasSize(2);
     }
 
     private static String text(Path file) {

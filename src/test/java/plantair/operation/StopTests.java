@@ -98,8 +98,7 @@ final class StopTests {
                     + "\r\nContent-Type: application/x-www-form-urlencoded\r\nExpect: 100-continue\r\nContent-Length: "
                     + body.length + "\r\n\r\n";
             socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
-            var answer =
-                    new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+            var answer = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
             assertThat(answer.readLine()).startsWith("HTTP/1.1 100");
             assertThat(answer.readLine()).isEmpty();
             int half = body.length / 2;
