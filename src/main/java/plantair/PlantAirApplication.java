@@ -7,6 +7,7 @@ import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Bean;
 import plantair.backup.BackupCommands;
+import plantair.operation.HealthCommand;
 
 /** Starts Plant Air Records. */
 @SpringBootApplication
@@ -22,6 +23,9 @@ public class PlantAirApplication {
         DurableFiles.register();
         if (BackupCommands.isOne(args)) {
             System.exit(BackupCommands.run(args));
+        }
+        if (HealthCommand.isOne(args)) {
+            System.exit(HealthCommand.run(args));
         }
         var application = new SpringApplication(PlantAirApplication.class);
         boolean command =

@@ -13,5 +13,7 @@ public enum Access {
     /** Registers, limits, baselines, calibrations and restatements. */
     MANAGE,
     /** Accounts and settings. */
-    ADMINISTER
+    ADMINISTER,
+    /** The token of the settings, which is no person's. */
+    METRICS_TOKEN
 }

@@ -3,6 +3,7 @@ package plantair.account;
 import static plantair.account.Access.ADMINISTER;
 import static plantair.account.Access.ANYBODY;
 import static plantair.account.Access.MANAGE;
+import static plantair.account.Access.METRICS_TOKEN;
 import static plantair.account.Access.OWN_PASSWORD;
 import static plantair.account.Access.READ;
 import static plantair.account.Access.RECORD;
@@ -36,6 +37,7 @@ public final class AccessRules {
             line(GET, "/actuator/health", ANYBODY),
             line(GET, "/actuator/health/liveness", ANYBODY),
             line(GET, "/actuator/health/readiness", ANYBODY),
+            line(GET, "/actuator/prometheus", METRICS_TOKEN),
             line(GET, "/login", ANYBODY),
             line(POST, "/login", ANYBODY),
             line(GET, "/setup", ANYBODY),

@@ -70,6 +70,6 @@ final class FirstStart implements ApplicationRunner {
                     + "; at least 12 characters, at most 72 bytes, not easy to guess");
         });
         book.open(new AccountFacts(name, name, Role.ADMINISTRATOR, true), password, true, "set in the settings", BY);
-        LOG.warn("Opened the account {} of the settings; its password must be changed at the first sign-in.", name);
+        LOG.warn("Opened the account of the settings; its password must be changed at the first sign-in.");
     }
 }

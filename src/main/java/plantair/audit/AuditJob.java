@@ -12,6 +12,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.core.task.AsyncTaskExecutor;
 import org.springframework.stereotype.Service;
+import plantair.web.Unworded;
 
 /** The check beside the pages: one at a time, whoever asks; the last one is remembered until the program ends. */
 @Service
@@ -76,7 +77,7 @@ public class AuditJob {
         try {
             report = check.check(read::set);
         } catch (RuntimeException broken) {
-            LOG.error("The check of the records broke off", broken);
+            LOG.error("The check of the records broke off", Unworded.of(broken));
         } finally {
             end(report);
         }

@@ -1,5 +1,6 @@
 package plantair.backup;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -7,7 +8,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import javax.sql.DataSource;
+import org.h2.store.fs.FileUtils;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -50,6 +53,16 @@ public class Backups {
     /** Whether the records are in a file, which is worth a backup a day. */
     boolean areOfFile() {
         return areOurs() && !url.startsWith("jdbc:h2:mem:");
+    }
+
+    /** Room on the disk of the H2 file; empty where the records are elsewhere. */
+    public OptionalLong freeBytes() {
+        if (!areOfFile()) {
+            return OptionalLong.empty();
+        }
+        String file = new DatabaseSettings(url, "", "").file();
+        var onDisk = new File(FileUtils.toRealPath(file).replaceFirst("^durable:", ""));
+        return OptionalLong.of(onDisk.getParentFile().getUsableSpace());
     }
 
     private static String url(DataSource database) {

@@ -109,6 +109,12 @@ public class MachineStates implements CompressorFollower {
         states.compressorsOf(siteId).forEach(this::changed);
     }
 
+    /** How many machines have tests and no state; {@link #fill} would judge them. */
+    @Transactional(readOnly = true)
+    public long waiting() {
+        return states.waiting();
+    }
+
     /**
      * Judges the machines that have tests and no state, as after loading tests by SQL.
      *

@@ -40,6 +40,12 @@ interface StoredStates extends Repository<MachineState, Long> {
                     + " and not exists (select 1 from MachineState m where m.compressorId = r.compressorId) order by r.compressorId")
     List<Long> missing();
 
+    /** As many as {@link #missing()}, by the machines and not by their results, since those are many. */
+    @Query(
+            "select count(c) from Compressor c where not exists (select 1 from MachineState m where m.compressorId = c.id)"
+                    + " and exists (select 1 from PumpUpTest t where t.compressor = c)")
+    long waiting();
+
     @Query("select distinct r.compressorId from StoredResult r where r.currentRecord = true order by r.compressorId")
     List<Long> tested();
 

@@ -16,6 +16,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.stereotype.Service;
+import plantair.web.Unworded;
 
 /** The uploads of this run of the application, worked off one after the other; the last twenty are kept. */
 @Service
@@ -98,7 +99,7 @@ public class Imports implements DisposableBean {
         try {
             work.run();
         } catch (RuntimeException failure) {
-            LOG.error("import {} failed; nothing of it was recorded", one.id(), failure);
+            LOG.error("import {} failed; nothing of it was recorded", one.id(), Unworded.of(failure));
             one.failed();
         }
     }

@@ -56,7 +56,8 @@ final class AccessRulesTests {
             "/logout",
             "/actuator/health",
             "/actuator/health/liveness",
-            "/actuator/health/readiness");
+            "/actuator/health/readiness",
+            "/actuator/prometheus");
 
     @Autowired
     private ApplicationContext context;
@@ -172,8 +173,14 @@ final class AccessRulesTests {
     void hidesWhatStandsInNoLine(Role role) {
         var who = authentication(People.proof(People.of(role)));
 
-        for (String path :
-                List.of("/error", "/nowhere", "/actuator", "/actuator/env", "/actuator/beans", "/h2-console")) {
+        for (String path : List.of(
+                "/error",
+                "/nowhere",
+                "/actuator",
+                "/actuator/env",
+                "/actuator/beans",
+                "/actuator/sbom",
+                "/h2-console")) {
             assertThat(status(new Call("GET", path), who)).as(path).isEqualTo(404);
         }
         assertThat(status(new Call("DELETE", "/sites/1"), who)).isEqualTo(405);

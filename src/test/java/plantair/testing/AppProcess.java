@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,12 +23,14 @@ public final class AppProcess implements AutoCloseable {
 
     private final List<String> command;
     private final Path log;
+    private final Map<String, String> environment;
     private Process process;
     private String baseUrl;
 
-    private AppProcess(List<String> command, Path log) {
+    private AppProcess(List<String> command, Path log, Map<String, String> environment) {
         this.command = command;
         this.log = log;
+        this.environment = environment;
         this.process = launch();
         this.baseUrl = awaitReady();
     }
@@ -45,12 +48,17 @@ public final class AppProcess implements AutoCloseable {
         return start(directory, h2Url(directory), "sa", "", arguments);
     }
 
+    /** The same with settings in the environment, as a service manager or a container gives them. */
+    public static AppProcess onH2File(Path directory, Map<String, String> environment, String... arguments) {
+        return new AppProcess(command(h2Url(directory), "sa", "", arguments), log(directory), environment);
+    }
+
     /** Runs a command on the H2 file in the given directory, in that directory, to its end. */
     public static Ended runOnH2File(Path directory, String... arguments) {
         List<String> command = command(h2Url(directory), "sa", "", arguments);
         Path log = directory.resolve("command.log");
         try {
-            Process process = launch(command, log);
+            Process process = launch(command, log, Map.of());
             if (!process.waitFor(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
                 process.destroyForcibly();
                 throw new AssertionError("The command did not end; it wrote:\n" + Files.readString(log));
@@ -81,7 +89,11 @@ public final class AppProcess implements AutoCloseable {
     }
 
     private static AppProcess start(Path directory, String url, String user, String password, String... arguments) {
-        return new AppProcess(command(url, user, password, arguments), directory.resolve("application.log"));
+        return new AppProcess(command(url, user, password, arguments), log(directory), Map.of());
+    }
+
+    private static Path log(Path directory) {
+        return directory.resolve("application.log");
     }
 
     /** The arguments come first: a command is the first of them. */
@@ -109,10 +121,20 @@ public final class AppProcess implements AutoCloseable {
         awaitEnd();
     }
 
-    /** Asks the process to end in good order (SIGTERM where the system has it). */
-    public void stop() {
-        process.destroy();
+    /**
+     * Asks the process to end in good order (SIGTERM where the system has it).
+     *
+     * @return its exit code
+     */
+    public int stop() {
+        askToStop();
         awaitEnd();
+        return process.exitValue();
+    }
+
+    /** Asks, and does not wait. */
+    public void askToStop() {
+        process.destroy();
     }
 
     /** Starts again on the same database; the port may be another one. */
@@ -142,13 +164,14 @@ public final class AppProcess implements AutoCloseable {
     }
 
     private Process launch() {
-        return launch(command, log);
+        return launch(command, log, environment);
     }
 
-    private static Process launch(List<String> command, Path log) {
+    private static Process launch(List<String> command, Path log, Map<String, String> environment) {
         try {
-            Process started = new ProcessBuilder(command)
-                    .directory(log.getParent().toFile())
+            var builder = new ProcessBuilder(command);
+            builder.environment().putAll(environment);
+            Process started = builder.directory(log.getParent().toFile())
                     .redirectErrorStream(true)
                     .redirectOutput(log.toFile())
                     .start();

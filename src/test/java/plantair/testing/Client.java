@@ -74,6 +74,11 @@ public final class Client {
         baseUrl = otherBaseUrl;
     }
 
+    /** Where it asks, without a slash at the end. */
+    public String address() {
+        return baseUrl;
+    }
+
     /** Sends the form of the page to sign in. */
     public HttpResponse<String> signIn(String username, String password) {
         return post("/login", Map.of("username", username, "password", password));

@@ -5,6 +5,7 @@ import java.util.List;
 import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.boot.data.jpa.autoconfigure.DataJpaRepositoriesAutoConfiguration;
 import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
+import org.springframework.boot.health.autoconfigure.actuate.endpoint.HealthEndpointAutoConfiguration;
 import org.springframework.boot.hibernate.autoconfigure.HibernateJpaAutoConfiguration;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
 import org.springframework.boot.security.autoconfigure.SecurityAutoConfiguration;
@@ -37,6 +38,7 @@ import plantair.quantity.PressureUnit;
             HibernateJpaAutoConfiguration.class,
             DataJpaRepositoriesAutoConfiguration.class,
             FlywayAutoConfiguration.class,
+            HealthEndpointAutoConfiguration.class, // it asks the database
             SecurityAutoConfiguration.class,
             UserDetailsServiceAutoConfiguration.class,
             ServletWebSecurityAutoConfiguration.class,

@@ -1,5 +1,6 @@
 package plantair.account.http;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.authorization.AuthorizationDecision;
@@ -14,19 +15,29 @@ import plantair.account.SignedIn;
 /** Decides each request by {@link AccessRules}; what stands there in no line is refused. */
 final class MatrixDecision implements AuthorizationManager<RequestAuthorizationContext> {
 
+    private final MetricsToken metricsToken;
+
+    MatrixDecision(MetricsToken metricsToken) {
+        this.metricsToken = metricsToken;
+    }
+
     @Override
     public AuthorizationResult authorize(
             Supplier<? extends @Nullable Authentication> who, RequestAuthorizationContext context) {
         var request = context.getRequest();
         boolean granted = AccessRules.find(request.getMethod(), RequestPaths.of(request))
-                .map(line -> isGranted(line.access(), who))
+                .map(line -> isGranted(line.access(), who, request))
                 .orElse(false);
         return new AuthorizationDecision(granted);
     }
 
-    private static boolean isGranted(Access access, Supplier<? extends @Nullable Authentication> who) {
+    private boolean isGranted(
+            Access access, Supplier<? extends @Nullable Authentication> who, HttpServletRequest request) {
         if (access == Access.ANYBODY) {
             return true;
+        }
+        if (access == Access.METRICS_TOKEN) {
+            return metricsToken.isShownBy(request);
         }
         Authentication authentication = who.get();
         return authentication != null

@@ -7,6 +7,8 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
@@ -21,8 +23,8 @@ import plantair.account.SignIn;
 import plantair.account.SignedIn;
 
 /**
- * Two doors: programs send name and password with each request and have no session; people sign in on a page. Behind
- * both, {@link MatrixDecision} decides. The headers of every answer are those of {@code web.http.SecurityHeaders}.
+ * Three doors: programs send name and password with each request and have no session; what watches the program sends the
+ * token of the settings; people sign in on a page. Behind all, {@link MatrixDecision} decides. The headers of every answer are those of {@code web.http.SecurityHeaders}.
  */
 @Configuration(proxyBeanMethods = false)
 @EnableWebSecurity
@@ -32,13 +34,13 @@ class SecurityConfiguration {
 
     @Bean
     @Order(1)
-    SecurityFilterChain programs(HttpSecurity http) {
+    SecurityFilterChain programs(HttpSecurity http, MatrixDecision rules) {
         var refusals = new ApiRefusals();
         return http.securityMatcher("/api/**")
                 .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
                         .permitAll()
                         .anyRequest()
-                        .access(new MatrixDecision()))
+                        .access(rules))
                 .httpBasic(basic -> basic.authenticationEntryPoint(refusals))
                 .exceptionHandling(
                         refused -> refused.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
@@ -52,8 +54,36 @@ class SecurityConfiguration {
 
     @Bean
     @Order(2)
+    SecurityFilterChain figures(HttpSecurity http, MatrixDecision rules, MetricsToken token) {
+        return http.securityMatcher("/actuator/prometheus")
+                .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
+                        .permitAll()
+                        .anyRequest()
+                        .access(rules))
+                .exceptionHandling(refused -> refused.authenticationEntryPoint((request, response, failure) -> {
+                    if (token.isSet()) {
+                        response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
+                    }
+                    response.setStatus(token.isSet() ? HttpStatus.UNAUTHORIZED.value() : HttpStatus.NOT_FOUND.value());
+                }))
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .csrf(AbstractHttpConfigurer::disable) // no cookie counts here
+                .headers(AbstractHttpConfigurer::disable)
+                .logout(AbstractHttpConfigurer::disable)
+                .requestCache(AbstractHttpConfigurer::disable)
+                .build();
+    }
+
+    @Bean
+    MatrixDecision rules(MetricsToken token) {
+        return new MatrixDecision(token);
+    }
+
+    @Bean
+    @Order(3)
     SecurityFilterChain people(
             HttpSecurity http,
+            MatrixDecision rules,
             Accounts accounts,
             SignIn signIn,
             Clock clock,
@@ -61,7 +91,7 @@ class SecurityConfiguration {
         return http.authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
                         .permitAll()
                         .anyRequest()
-                        .access(new MatrixDecision()))
+                        .access(rules))
                 .addFilterBefore(new CurrentAccount(accounts, clock, longest), AuthorizationFilter.class)
                 .formLogin(form -> form.loginPage(LOGIN)
                         .successHandler(new Arrival(signIn))

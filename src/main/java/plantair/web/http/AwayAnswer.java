@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.MessageSource;
@@ -14,13 +15,15 @@ import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.springframework.web.util.DisconnectedClientHelper;
+import plantair.web.Unworded;
 
 /**
  * Answers for the filters that read sessions and accounts from the database, before any page can be made: when it is away,
- * a line of text and 503. What was sent is still in the browser.
+ * a line of text and 503. What was sent is still in the browser. Whatever else fails outside a controller is logged here.
  */
 @Component
-@Order(Ordered.HIGHEST_PRECEDENCE)
+@Order(Ordered.HIGHEST_PRECEDENCE + 1)
 final class AwayAnswer extends OncePerRequestFilter {
 
     private static final Logger LOG = LoggerFactory.getLogger(AwayAnswer.class);
@@ -36,17 +39,31 @@ final class AwayAnswer extends OncePerRequestFilter {
             throws ServletException, IOException {
         try {
             chain.doFilter(request, response);
-        } catch (RuntimeException | ServletException failure) {
+        } catch (IOException | RuntimeException | ServletException failure) {
             if (response.isCommitted() || !DatabaseAway.isCauseOf(failure)) {
+                log(failure);
                 throw failure;
             }
-            LOG.error("The database cannot be reached", failure);
+            LOG.error("The database cannot be reached", Unworded.of(failure));
             response.reset();
+            response.setHeader(RequestNumber.HEADER, RequestNumber.of(request));
             response.setStatus(HttpStatus.SERVICE_UNAVAILABLE.value());
             response.setContentType("text/plain");
             response.setCharacterEncoding(StandardCharsets.UTF_8.name());
             response.getWriter().println(messages.getMessage("error.503.title", null, request.getLocale()));
             response.getWriter().println(messages.getMessage("error.503.text", null, request.getLocale()));
+            response.getWriter()
+                    .println(messages.getMessage(
+                            "error.number", new Object[] {RequestNumber.of(request)}, request.getLocale()));
+        }
+    }
+
+    /** Tomcat is silent about failures, since it would say their words. */
+    private static void log(Exception failure) {
+        boolean ofTheCaller = failure instanceof InvalidParameterException
+                || DisconnectedClientHelper.isClientDisconnectedException(failure);
+        if (!ofTheCaller) {
+            LOG.error("A request failed", Unworded.of(failure));
         }
     }
 }

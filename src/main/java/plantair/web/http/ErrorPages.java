@@ -24,10 +24,12 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartException;
+import org.springframework.web.servlet.HandlerMapping;
 import org.springframework.web.servlet.ModelAndView;
 import plantair.web.DiskFull;
 import plantair.web.NoSuchRecord;
 import plantair.web.StaleRecord;
+import plantair.web.Unworded;
 
 /** A page for whatever a controller threw. What the caller did wrong is never a 500; a 500 tells nothing. */
 @ControllerAdvice
@@ -89,12 +91,12 @@ final class ErrorPages {
     @ExceptionHandler
     ModelAndView other(Exception failure, HttpServletRequest request, HttpServletResponse response) throws Exception {
         if (response.isCommitted()) {
-            throw failure;
+            throw failure; // AwayAnswer writes it to the log
         }
         if (failure instanceof ErrorResponse answer) {
             return page(answer.getStatusCode(), request);
         }
-        LOG.error("{} {} failed", request.getMethod(), request.getRequestURI(), failure);
+        log(request, failure);
         HttpStatus status = status(failure);
         var page = page(status, request);
         if (status != HttpStatus.INTERNAL_SERVER_ERROR) {
@@ -102,6 +104,12 @@ final class ErrorPages {
             page.addObject("sent", sent).addObject("again", sent.isWhole() && status != HttpStatus.CONFLICT);
         }
         return page;
+    }
+
+    /** By the pattern of the address: an address itself may hold a secret. */
+    private static void log(HttpServletRequest request, Exception failure) {
+        Object pattern = request.getAttribute(HandlerMapping.BEST_MATCHING_PATTERN_ATTRIBUTE);
+        LOG.error("{} {} failed", request.getMethod(), pattern, Unworded.of(failure));
     }
 
     /** A full disk, and a database that is away, pass; then the same request can be sent again. */

@@ -20,7 +20,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
  * password count and no token does.
  */
 @Component
-@Order(Ordered.HIGHEST_PRECEDENCE + 1)
+@Order(Ordered.HIGHEST_PRECEDENCE + 2)
 final class SameOriginRequests extends OncePerRequestFilter {
 
     private static final Set<String> OWN_HOSTS = Set.of("localhost", "127.0.0.1", "[::1]", "::1", "[0:0:0:0:0:0:0:1]");

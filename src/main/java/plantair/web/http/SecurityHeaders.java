@@ -13,7 +13,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 /** Tells the browser to run and load nothing but this site's own files, and to keep no page; the only place for headers. */
 @Component
-@Order(Ordered.HIGHEST_PRECEDENCE)
+@Order(Ordered.HIGHEST_PRECEDENCE + 1)
 final class SecurityHeaders extends OncePerRequestFilter {
 
     static final String POLICY =

@@ -15,7 +15,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 /** Answers when a filter cannot read a form, as one with a file larger than any may be, before a page can be made: a line of text. */
 @Component
-@Order(Ordered.HIGHEST_PRECEDENCE)
+@Order(Ordered.HIGHEST_PRECEDENCE + 1)
 final class UnreadableFormAnswer extends OncePerRequestFilter {
 
     private static final int TOO_LARGE = 413;

@@ -97,6 +97,36 @@ class ErrorPagesServerTests {
         }
     }
 
+    @Test
+    void tellsTheNumberOfARequestInItsAnswerAndOnThePage() throws IOException {
+        var crash = get("/sample/1/crash");
+        var refused = post("/preferences/units", FORM + "Origin: http://evil.example\r\n", "units=US");
+
+        assertThat(crash).containsPattern("(?s)X-Request-Id: ([0-9a-f]{8}-[0-9a-f]{4})\\r.*request is \\1;");
+        assertThat(refused).containsPattern("(?s)X-Request-Id: ([0-9a-f]{8}-[0-9a-f]{4})\\r.*request is \\1;");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "7f3b9c00-aa-12|true",
+                "4bf92f3577b34da6a3ce929d0e0e4736|true",
+                "short|false",
+                "with blank inside|false",
+                "with<angle>brackets|false",
+                "-begins-with-a-dash|false",
+                "a2345678901234567890123456789012345678901234567890123456789012345|false"
+            })
+    void takesANumberThatIsWellFormed(String sent, boolean taken) throws IOException {
+        var answer = send("GET /sample/1/crash HTTP/1.1\r\nHost: localhost:" + port + "\r\nX-Request-Id: " + sent
+                + "\r\nConnection: close\r\n\r\n");
+
+        assertThat(answer.contains("X-Request-Id: " + sent + "\r\n")).isEqualTo(taken);
+        assertThat(answer.contains("request is " + sent + ";")).isEqualTo(taken);
+        assertThat(answer).contains("X-Request-Id: ");
+    }
+
     private String get(String path) throws IOException {
         return send("GET " + path + " HTTP/1.1\r\nHost: localhost:" + port + "\r\nConnection: close\r\n\r\n");
     }

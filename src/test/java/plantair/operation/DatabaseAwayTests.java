@@ -1,0 +1,57 @@
+package plantair.operation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plantair.testing.AppProcess;
+import plantair.testing.Client;
+import plantair.testing.OwnPostgres;
+
+/** What watches the program while its database server is killed. */
+final class DatabaseAwayTests {
+
+    private static final String TOKEN = "fourteen-brown-owls-on-a-gate";
+
+    /** Well below the ten seconds after which a connection is given up: nobody asked for one. */
+    private static final Duration AT_ONCE = Duration.ofSeconds(5);
+
+    @Test
+    void isAliveAndTellsItsFiguresAndIsNotReady(@TempDir Path folder) throws Exception {
+        try (var server = OwnPostgres.start(folder.resolve("server"));
+                AppProcess app = AppProcess.onDatabase(
+                        folder, server.jdbcUrl(), server.user(), "--plantair.metrics.token=" + TOKEN)) {
+            Client ann = Client.first(app);
+            String port = "--server.port=" + app.baseUrl().replaceFirst(".*:", "");
+            assertThat(ann.cookie("SESSION")).as("is sent with each request").isPresent();
+            assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
+            assertThat(HealthCommand.run("health", port)).isZero();
+
+            server.killHard();
+
+            long begin = System.nanoTime();
+            HttpResponse<String> alive = ann.get("/actuator/health/liveness");
+            HttpResponse<String> figures = ann.get("/actuator/prometheus", "Authorization", "Bearer " + TOKEN);
+            assertThat(Duration.ofNanos(System.nanoTime() - begin)).isLessThan(AT_ONCE);
+            assertThat(alive.statusCode()).isEqualTo(200);
+            assertThat(alive.body()).isEqualTo("{\"status\":\"UP\"}");
+            assertThat(figures.body()).contains("hikaricp_connections");
+
+            HttpResponse<String> ready = ann.get("/actuator/health/readiness");
+            assertThat(ready.statusCode()).isEqualTo(503);
+            assertThat(ready.body()).isEqualTo("{\"status\":\"DOWN\"}");
+            assertThat(HealthCommand.run("health", port)).isEqualTo(1);
+
+            HttpResponse<String> page = ann.get("/tests");
+            assertThat(page.statusCode()).isEqualTo(503);
+            assertThat(page.body())
+                    .contains(page.headers().firstValue("X-Request-Id").orElseThrow());
+
+            server.startAgain();
+            assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
+        }
+    }
+}
