@@ -3,6 +3,7 @@ package plantair.history;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.LongConsumer;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
@@ -107,6 +108,12 @@ public class MachineStates implements CompressorFollower {
     @Transactional
     public void renewSite(long siteId) {
         states.compressorsOf(siteId).forEach(this::changed);
+    }
+
+    /** Whether there are machines that have tests and no state. */
+    boolean areMissing() {
+        return !Objects.requireNonNull(transaction.execute(status -> states.missing()))
+                .isEmpty();
     }
 
     /**
