@@ -50,7 +50,7 @@ public class WaitingLogs {
      * @param by who sent it, and alone sees it until it is recorded
      * @return its key
      */
-    @Transactional
+    @Transactional(rollbackFor = IOException.class)
     public UUID keep(long testId, String by, String fileName, ReceivedFile file) throws IOException {
         UUID id = UUID.randomUUID();
         files.keep(id, file.path(), KEPT);

@@ -109,7 +109,7 @@ public class Imports implements DisposableBean {
     /** Others may have left some work, or ended at it. */
     @Scheduled(fixedDelayString = "PT5S", initialDelayString = "PT5S")
     void look() {
-        if (jobs.next().isPresent()) {
+        if (!worker.isShutdown() && jobs.next().isPresent()) {
             begin();
         }
     }
