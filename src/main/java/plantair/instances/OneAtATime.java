@@ -36,6 +36,7 @@ public class OneAtATime implements DisposableBean {
         thread.setDaemon(true);
         return thread;
     });
+    private final JdbcTemplateLockProvider rows;
     private final LockProvider locks;
 
     OneAtATime(JdbcTemplate jdbc, Clock clock) {
@@ -45,7 +46,8 @@ public class OneAtATime implements DisposableBean {
                 .withLockedByValue(UUID.randomUUID().toString()) // two instances may have one host name
                 .usingDbTime()
                 .build();
-        this.locks = new KeepAliveLockProvider(new JdbcTemplateLockProvider(configuration), heartbeat);
+        this.rows = new JdbcTemplateLockProvider(configuration);
+        this.locks = new KeepAliveLockProvider(rows, heartbeat);
     }
 
     /**
@@ -56,6 +58,7 @@ public class OneAtATime implements DisposableBean {
     public boolean tryTo(String name, Runnable work) {
         Optional<SimpleLock> lock = locks.lock(new LockConfiguration(clock.instant(), name, HELD, Duration.ZERO));
         if (lock.isEmpty()) {
+            rows.clearCache(name); // the row may be gone, because somebody emptied the table
             return false;
         }
         try {

@@ -17,6 +17,7 @@ import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -59,7 +60,7 @@ abstract class OneAtATimeTests {
     @AfterEach
     void stop() {
         other.destroy();
-        jdbc.update("delete from shedlock where name = ?", WORK);
+        jdbc.update("update shedlock set lock_until = locked_at where name = ?", WORK);
     }
 
     private boolean isBeingDone() {
@@ -85,6 +86,16 @@ abstract class OneAtATimeTests {
     }
 
     @Test
+    @Timeout(60)
+    void findsItsWayBackWhenSomebodyEmptiedTheTable() {
+        assertThat(locks.tryTo(WORK, () -> {})).isTrue();
+        jdbc.update("delete from shedlock where name = ?", WORK);
+
+        locks.inTurn(WORK, () -> assertThat(isBeingDone()).isTrue());
+    }
+
+    @Test
+    @Timeout(60)
     void waitsForItsTurn() {
         List<String> order = Collections.synchronizedList(new ArrayList<>());
         var begun = new CountDownLatch(1);
