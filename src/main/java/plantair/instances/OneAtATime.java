@@ -58,7 +58,7 @@ public class OneAtATime implements DisposableBean {
     public boolean tryTo(String name, Runnable work) {
         Optional<SimpleLock> lock = locks.lock(new LockConfiguration(clock.instant(), name, HELD, Duration.ZERO));
         if (lock.isEmpty()) {
-            rows.clearCache(name); // the row may be gone, because somebody emptied the table
+            rows.clearCache(); // the row may be gone, because somebody emptied the table
             return false;
         }
         try {
