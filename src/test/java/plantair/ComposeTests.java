@@ -39,7 +39,8 @@ final class ComposeTests {
         assertThat(namesOf(List.of())).containsExactly("app", "database");
         assertThat(namesOf(List.of("instances"))).containsExactly("first", "proxy", "second");
         assertThat(services.get("second")).isEqualTo(services.get("first"));
-        assertThat(services.get("first").get("build")).isEqualTo(services.get("app").get("build"));
+        assertThat(services.get("first").get("build"))
+                .isEqualTo(services.get("app").get("build"));
     }
 
     private Set<String> namesOf(List<String> profiles) {
@@ -98,7 +99,8 @@ final class ComposeTests {
     @Test
     void keepWhatLastsInVolumesThatAreNamed() {
         List<String> used = new ArrayList<>();
-        services.values().forEach(service -> list(service, "volumes").forEach(volume -> used.add(volume.split(":")[0])));
+        services.values()
+                .forEach(service -> list(service, "volumes").forEach(volume -> used.add(volume.split(":")[0])));
 
         assertThat(used).containsExactlyInAnyOrder("database", "certificates", "./" + CADDYFILE);
         assertThat(map(compose, "volumes").keySet()).containsExactlyInAnyOrder("database", "certificates");
@@ -107,8 +109,10 @@ final class ComposeTests {
     /** One password, and the host with a default: nothing else has to be known. */
     @Test
     void askForOneVariable() {
-        Set<String> variables =
-                VARIABLE.matcher(read(COMPOSE)).results().map(found -> found.group(1)).collect(Collectors.toSet());
+        Set<String> variables = VARIABLE.matcher(read(COMPOSE))
+                .results()
+                .map(found -> found.group(1))
+                .collect(Collectors.toSet());
 
         assertThat(variables).containsExactlyInAnyOrder("PLANTAIR_DB_PASSWORD", "PLANTAIR_HOST");
         assertThat(read(OPERATING)).contains("docker compose --profile instances up --build first second proxy");
@@ -117,14 +121,17 @@ final class ComposeTests {
     @Test
     void haveAProxyThatLeadsToBothInstancesAndAsksWhetherTheyAreReady() {
         String caddy = read(CADDYFILE);
-        List<String> upstreams = Pattern.compile("(?m)^\\s*reverse_proxy ([a-z0-9: ]+) \\{$").matcher(caddy).results()
+        List<String> upstreams = Pattern.compile("(?m)^\\s*reverse_proxy ([a-z0-9: ]+) \\{$")
+                .matcher(caddy)
+                .results()
                 .flatMap(found -> Stream.of(found.group(1).split(" ")))
                 .toList();
 
         assertThat(upstreams).containsExactly("first:8080", "second:8080");
         for (String upstream : upstreams) {
             Map<String, Object> environment = map(services.get(upstream.split(":")[0]), "environment");
-            List<String> hosts = List.of(String.valueOf(environment.get("PLANTAIR_ALLOWED_HOSTS")).split(","));
+            List<String> hosts = List.of(
+                    String.valueOf(environment.get("PLANTAIR_ALLOWED_HOSTS")).split(","));
             assertThat(hosts).contains(upstream.split(":")[0], "${PLANTAIR_HOST:-localhost}");
             assertThat(environment).containsEntry("SERVER_FORWARD_HEADERS_STRATEGY", "native");
         }
@@ -135,7 +142,11 @@ final class ComposeTests {
     }
 
     private static long braces(String text, String brace) {
-        return Pattern.compile(brace).matcher(text).results().map(MatchResult::group).count();
+        return Pattern.compile(brace)
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .count();
     }
 
     @SuppressWarnings("unchecked")
