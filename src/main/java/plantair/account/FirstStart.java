@@ -9,6 +9,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 import org.springframework.web.context.WebApplicationContext;
+import plantair.instances.OneAtATime;
 
 /**
  * Lets in the first administrator: by settings, or by a code on the console. There is no default password, for the demo
@@ -26,6 +27,7 @@ final class FirstStart implements ApplicationRunner {
     private final PasswordRules rules;
     private final SetUpCode code;
     private final DemoAccounts demo;
+    private final OneAtATime locks;
     private final ApplicationContext context;
     private final String name;
     private final String password;
@@ -36,6 +38,7 @@ final class FirstStart implements ApplicationRunner {
             PasswordRules rules,
             SetUpCode code,
             DemoAccounts demo,
+            OneAtATime locks,
             ApplicationContext context,
             @Value("${plantair.first-admin-name:}") String name,
             @Value("${plantair.first-admin-password:}") String password) {
@@ -44,6 +47,7 @@ final class FirstStart implements ApplicationRunner {
         this.rules = rules;
         this.code = code;
         this.demo = demo;
+        this.locks = locks;
         this.context = context;
         this.name = name;
         this.password = password;
@@ -51,7 +55,13 @@ final class FirstStart implements ApplicationRunner {
 
     @Override
     public void run(ApplicationArguments arguments) {
-        if (!(context instanceof WebApplicationContext) || demo.open() || accounts.count() > 0) {
+        if (context instanceof WebApplicationContext) {
+            locks.inTurn("first start", this::letIn);
+        }
+    }
+
+    private void letIn() {
+        if (demo.open() || accounts.count() > 0) {
             return;
         }
         if (name.isBlank() && password.isBlank()) {

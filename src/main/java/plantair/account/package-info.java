@@ -1,6 +1,6 @@
 /** Accounts: who may sign in, who may do what, and the record of sign-ins. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"register", "web"})
+@ApplicationModule(allowedDependencies = {"instances", "register", "web"})
 package plantair.account;
 
 import org.jspecify.annotations.NullMarked;

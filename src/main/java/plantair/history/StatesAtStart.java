@@ -5,6 +5,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
+import plantair.instances.OneAtATime;
 import plantair.testrecord.ResultsAtStart;
 
 /** Judges machines when the application starts, once their results are there: those without a state, or all of them. */
@@ -14,11 +15,13 @@ class StatesAtStart implements SmartLifecycle {
     private static final Logger LOG = LoggerFactory.getLogger(StatesAtStart.class);
 
     private final MachineStates states;
+    private final OneAtATime locks;
     private final ApplicationArguments arguments;
     private boolean running;
 
-    StatesAtStart(MachineStates states, ApplicationArguments arguments) {
+    StatesAtStart(MachineStates states, OneAtATime locks, ApplicationArguments arguments) {
         this.states = states;
+        this.locks = locks;
         this.arguments = arguments;
     }
 
@@ -44,7 +47,14 @@ class StatesAtStart implements SmartLifecycle {
     }
 
     void run(ApplicationArguments options) {
-        if (options.containsOption("rebuild-results")) {
+        boolean anew = options.containsOption("rebuild-results");
+        if (anew || states.areMissing()) {
+            locks.inTurn("states at start", () -> judge(anew));
+        }
+    }
+
+    private void judge(boolean anew) {
+        if (anew) {
             int done = states.rebuild(soFar -> LOG.info("Judged {} machines anew", soFar));
             LOG.info("Judged all {} machines anew", done);
         } else {

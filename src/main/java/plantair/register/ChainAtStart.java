@@ -11,7 +11,8 @@ import org.springframework.transaction.support.TransactionTemplate;
 /**
  * Begins the chain, once: the lines written before there was one are linked in their order, and each record without a line
  * gets one. After that a record without a line is a fault, never mended here. Done before the first request is taken and
- * before the first account is opened: a line that came earlier would stand where the old ones belong.
+ * before the first account is opened: a line that came earlier would stand where the old ones belong. Of several instances
+ * that start together the first does it, and the others wait for the end of the chain.
  */
 @Component
 class ChainAtStart implements SmartInitializingSingleton {
@@ -35,7 +36,8 @@ class ChainAtStart implements SmartInitializingSingleton {
     @Override
     public void afterSingletonsInstantiated() {
         transaction.executeWithoutResult(status -> {
-            if (changes.end().filter(ChainAtStart::isNew).isPresent()) {
+            // looked at twice: an instance that starts later must not wait for a long import of another
+            if (changes.end().filter(ChainAtStart::isNew).isPresent() && isNew(changes.hold())) {
                 begin();
             }
         });

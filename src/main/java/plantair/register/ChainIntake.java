@@ -45,6 +45,7 @@ public class ChainIntake {
     @Transactional(propagation = Propagation.MANDATORY)
     public long takeIn(Set<ChangeKind> kinds, String by, String reason) {
         entities.flush();
+        changes.hold(); // before it is looked what has no place, or somebody else might link the same
         long linked = linkOld();
         for (ChangeKind kind : kinds) {
             linked += addMissing(kind, by, reason);

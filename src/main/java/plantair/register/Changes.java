@@ -125,6 +125,15 @@ public class Changes {
         return new IllegalStateException("no " + line.kind() + " " + line.objectId());
     }
 
+    /**
+     * Holds the end of the chain for this transaction alone, as saving does: what is read after that is what no other
+     * instance is about to link.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public ChainEnd hold() {
+        return lock();
+    }
+
     /** Where the chain ends; empty when somebody took the row out that tells it. */
     public Optional<ChainEnd> end() {
         return end(FIND);

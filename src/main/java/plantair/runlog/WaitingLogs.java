@@ -1,65 +1,94 @@
 package plantair.runlog;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.util.Iterator;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.nio.file.Path;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
-import org.springframework.beans.factory.DisposableBean;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import plantair.attachment.ReceivedFile;
+import plantair.instances.SharedFiles;
 
-/** Files of loggers that came in and wait until it is said how they are read; the last fifty of this run of the application. */
+/** Files of loggers that came in and wait until it is said how they are read; for half a day, on every instance. */
 @Component
-public class WaitingLogs implements DisposableBean {
+public class WaitingLogs {
 
-    private static final int KEPT = 50;
+    /** As long as a session may last. */
+    private static final Duration KEPT = Duration.ofHours(12);
 
-    private final Map<UUID, Waiting> logs = new LinkedHashMap<>();
+    private final JdbcTemplate jdbc;
+    private final SharedFiles files;
+
+    WaitingLogs(JdbcTemplate jdbc, SharedFiles files) {
+        this.jdbc = jdbc;
+        this.files = files;
+    }
 
     /**
      * A file that waits.
      *
      * @param id its key
+     * @param fileName fit to be shown
+     * @param file a copy of it, here
+     */
+    public record Waiting(UUID id, String fileName, ReceivedFile file) implements AutoCloseable {
+
+        @Override
+        public void close() throws IOException {
+            file.close();
+        }
+    }
+
+    /**
+     * Keeps a file for a while.
+     *
      * @param testId the test it was sent to
      * @param by who sent it, and alone sees it until it is recorded
-     * @param fileName fit to be shown
-     * @param file where it lies
+     * @return its key
      */
-    public record Waiting(UUID id, long testId, String by, String fileName, ReceivedFile file) {}
+    @Transactional(rollbackFor = IOException.class)
+    public UUID keep(long testId, String by, String fileName, ReceivedFile file) throws IOException {
+        UUID id = UUID.randomUUID();
+        files.keep(id, file.path(), KEPT);
+        jdbc.update(
+                "insert into waiting_log (id, test_id, sent_by, file_name, sha256, byte_count) values (?, ?, ?, ?, ?, ?)",
+                id,
+                testId,
+                by,
+                fileName,
+                file.sha256(),
+                file.size());
+        return id;
+    }
 
-    /** Keeps a file for a while. */
-    public Waiting keep(long testId, String by, String fileName, ReceivedFile file) throws IOException {
-        var added = new Waiting(UUID.randomUUID(), testId, by, fileName, file);
-        synchronized (logs) {
-            logs.put(added.id(), added);
-            Iterator<Waiting> oldest = logs.values().iterator();
-            while (logs.size() > KEPT) {
-                ReceivedFile old = oldest.next().file();
-                oldest.remove();
-                old.close();
-            }
+    /** What is known of a file that waits. */
+    private record Row(String fileName, String sha256, long size) {
+
+        static Row read(ResultSet row, int number) throws SQLException {
+            return new Row(row.getString(1), row.getString(2), row.getLong(3));
         }
-        return added;
+
+        Waiting with(UUID id, Path copy) {
+            return new Waiting(id, fileName, new ReceivedFile(copy, sha256, size));
+        }
     }
 
     /** The file that somebody sent to a test; empty when it is here no more. */
     public Optional<Waiting> find(UUID id, long testId, String by) {
-        synchronized (logs) {
-            return Optional.ofNullable(logs.get(id))
-                    .filter(log -> log.testId() == testId && log.by().equals(by))
-                    .filter(log -> Files.exists(log.file().path()));
-        }
-    }
-
-    @Override
-    public void destroy() throws IOException {
-        synchronized (logs) {
-            for (Waiting log : logs.values()) {
-                log.file().close();
-            }
-        }
+        return jdbc
+                .query(
+                        "select file_name, sha256, byte_count from waiting_log"
+                                + " where id = ? and test_id = ? and sent_by = ?",
+                        Row::read,
+                        id,
+                        testId,
+                        by)
+                .stream()
+                .findFirst()
+                .flatMap(row -> files.fetch(id).map(copy -> row.with(id, copy)));
     }
 }

@@ -2,6 +2,7 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "instances",
             "quantity",
             "pumpup",
             "site",

@@ -5,6 +5,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
+import plantair.instances.OneAtATime;
 
 /**
  * Computes missing results when the application starts, before it answers anybody, and all of them anew when it is started with {@code
@@ -20,12 +21,21 @@ public class ResultsAtStart implements SmartLifecycle {
 
     private final ResultProjection projection;
     private final PumpUpTests tests;
+    private final StoredResults results;
+    private final OneAtATime locks;
     private final ApplicationArguments arguments;
     private boolean running;
 
-    ResultsAtStart(ResultProjection projection, PumpUpTests tests, ApplicationArguments arguments) {
+    ResultsAtStart(
+            ResultProjection projection,
+            PumpUpTests tests,
+            StoredResults results,
+            OneAtATime locks,
+            ApplicationArguments arguments) {
         this.projection = projection;
         this.tests = tests;
+        this.results = results;
+        this.locks = locks;
         this.arguments = arguments;
     }
 
@@ -51,7 +61,14 @@ public class ResultsAtStart implements SmartLifecycle {
     }
 
     public void run(ApplicationArguments options) {
-        if (options.containsOption("rebuild-results")) {
+        boolean anew = options.containsOption("rebuild-results");
+        if (anew || !results.testsWithoutResult().isEmpty()) {
+            locks.inTurn("results at start", () -> compute(anew));
+        }
+    }
+
+    private void compute(boolean anew) {
+        if (anew) {
             long total = tests.count();
             long done = projection.rebuild(soFar -> LOG.info("Rebuilt {} of {} results", soFar, total));
             LOG.info("Rebuilt the results of {} tests", done);

@@ -6,11 +6,23 @@ import java.util.TreeSet;
 /** What looking through an upload found. */
 public final class Findings {
 
-    private final Remarks problems = new Remarks();
-    private final Remarks notes = new Remarks();
+    private final Remarks problems;
+    private final Remarks notes;
     private final Set<String> machines = new TreeSet<>();
     private long tests;
     private long known;
+
+    public Findings() {
+        this(new Remarks(), new Remarks(), Set.of(), 0, 0);
+    }
+
+    Findings(Remarks problems, Remarks notes, Set<String> machines, long tests, long known) {
+        this.problems = problems;
+        this.notes = notes;
+        this.machines.addAll(machines);
+        this.tests = tests;
+        this.known = known;
+    }
 
     /** What must be put right before anything is taken in. */
     public Remarks problems() {

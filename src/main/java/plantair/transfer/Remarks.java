@@ -13,6 +13,13 @@ public final class Remarks {
     private final List<Remark> first = new ArrayList<>();
     private long count;
 
+    Remarks() {}
+
+    Remarks(List<Remark> first, long count) {
+        this.first.addAll(first);
+        this.count = count;
+    }
+
     void add(String file, long line, String column, String code, Object... args) {
         add(file, line, column, Remark.words(code, args));
     }

@@ -134,11 +134,12 @@ class TestLog {
     /**
      * Takes in the tests of a log that are new: all of them or none.
      *
+     * @param end told how many were new, within the same transaction
      * @return how many were new
      * @throws ChangedMeanwhile when the log, looked through before, is no longer sound
      */
     @Transactional
-    public long record(Path file, String name, String by, LongConsumer progress) {
+    public long record(Path file, String name, String by, LongConsumer progress, LongConsumer end) {
         var findings = new Findings();
         Map<String, Long> ids = new HashMap<>();
         Set<Long> machines = new HashSet<>();
@@ -161,6 +162,7 @@ class TestLog {
         }
         importing.forget();
         importing.tellFollowers(machines);
+        end.accept(findings.tests());
         return findings.tests();
     }
 

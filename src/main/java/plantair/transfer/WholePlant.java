@@ -84,10 +84,11 @@ class WholePlant {
     /**
      * Takes in a zip: all of it or nothing.
      *
+     * @param end told how many tests there were, within the transaction that takes them in
      * @return how many tests there were
      * @throws ChangedMeanwhile when the zip, looked through before, is no longer sound
      */
-    long record(Path zip, String name, String by, LongConsumer progress) {
+    long record(Path zip, String name, String by, LongConsumer progress, LongConsumer end) {
         var findings = new Findings();
         try (UnpackedZip files = UnpackedZip.of(zip, name, mostBytes, findings.problems())) {
             if (findings.problems().isEmpty() && isEmpty(name, findings)) {
@@ -97,6 +98,7 @@ class WholePlant {
                     String source = name + ", SHA-256 " + Digest.of(zip);
                     chain.takeIn(EnumSet.complementOf(EnumSet.of(ChangeKind.ACCOUNT)), by, "imported from " + source);
                     note(source, by);
+                    end.accept(findings.tests());
                 });
             }
         } catch (TableInserts.RefusedRows refused) {

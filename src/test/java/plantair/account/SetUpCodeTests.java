@@ -9,28 +9,53 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.JdbcTemplate;
 import plantair.testing.FixedClock;
+import plantair.testing.OnH2;
+import plantair.testing.OnPostgres;
 
-class SetUpCodeTests {
+abstract class SetUpCodeTests {
+
+    @Autowired
+    private JdbcTemplate jdbc;
 
     private final AtomicReference<Clock> time = new AtomicReference<>(Clock.fixed(FixedClock.NOW, ZoneOffset.UTC));
-    private final SetUpCode code = new SetUpCode(new Clock() {
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
+    private SetUpCode code;
+    private SetUpCode ofAnotherInstance;
 
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
+    @BeforeEach
+    void start() {
+        code = new SetUpCode(jdbc, clock());
+        ofAnotherInstance = new SetUpCode(jdbc, clock());
+    }
 
-        @Override
-        public Instant instant() {
-            return time.get().instant();
-        }
-    });
+    private Clock clock() {
+        return new Clock() {
+            @Override
+            public ZoneId getZone() {
+                return ZoneOffset.UTC;
+            }
+
+            @Override
+            public Clock withZone(ZoneId zone) {
+                return this;
+            }
+
+            @Override
+            public Instant instant() {
+                return time.get().instant();
+            }
+        };
+    }
+
+    @AfterEach
+    void forget() {
+        code.forget();
+    }
 
     private void pass(Duration length) {
         time.set(Clock.offset(time.get(), length));
@@ -43,22 +68,37 @@ class SetUpCodeTests {
         assertThat(made.replace("-", "")).matches("[0-9a-f]{32}");
         assertThat(code.matches(made.replace("-", " ").toUpperCase(Locale.ROOT)))
                 .isTrue();
-        assertThat(code.make()).isNotEqualTo(made);
-        assertThat(code.matches(made)).as("only the last one counts").isFalse();
+        assertThat(jdbc.queryForList("select hash from set_up_code", String.class))
+                .hasSize(1)
+                .doesNotContain(made.replace("-", ""));
     }
 
     @Test
-    void looksAtNoneForAWhileAfterAWrongOne() {
+    void isTakenByEveryInstanceForAWeek() {
+        String one = code.make();
+        String two = ofAnotherInstance.make();
+
+        assertThat(two).isNotEqualTo(one);
+        assertThat(ofAnotherInstance.matches(one)).isTrue();
+        assertThat(code.matches(two)).isTrue();
+        pass(Duration.ofDays(7));
+        assertThat(code.matches(one)).isTrue();
+        pass(Duration.ofMillis(1));
+        assertThat(code.matches(one)).isFalse();
+    }
+
+    @Test
+    void looksAtNoneForAWhileAfterAWrongOneWhicheverInstanceIsAsked() {
         String made = code.make();
 
         assertThat(code.matches("0".repeat(32))).isFalse();
-        assertThat(code.matches(made)).as("too soon").isFalse();
+        assertThat(ofAnotherInstance.matches(made)).as("too soon").isFalse();
         pass(Duration.ofMillis(1_999));
         assertThat(code.matches(made)).isFalse();
         pass(Duration.ofMillis(1));
         assertThat(code.matches(made)).isTrue();
 
-        assertThat(code.matches("")).isFalse();
+        assertThat(ofAnotherInstance.matches("")).isFalse();
         pass(Duration.ofMillis(3_999));
         assertThat(code.matches(made)).as("twice as long").isFalse();
         pass(Duration.ofMillis(1));
@@ -70,8 +110,14 @@ class SetUpCodeTests {
         assertThat(code.matches("")).isFalse();
         String made = code.make();
 
-        code.forget();
+        ofAnotherInstance.forget();
 
         assertThat(code.matches(made)).isFalse();
     }
 }
+
+@OnH2
+final class SetUpCodeOnH2Tests extends SetUpCodeTests {}
+
+@OnPostgres
+final class SetUpCodeOnPostgresTests extends SetUpCodeTests {}

@@ -68,6 +68,19 @@ final class AuditPagesTests {
         assertThat(page.page().select("main [data-kind]").attr("data-kind")).isEqualTo("ALARM");
     }
 
+    /** As an instance that was killed leaves it: under way, and nobody says that he is at it. */
+    @Test
+    void saysThatACheckBrokeOff() {
+        checked();
+        jdbc.update("update audit_run set ended_at = null, report = null");
+
+        var page = SentForm.get(site, "/audit");
+
+        assertThat(page.text()).contains("The check broke off");
+        assertThat(page.response().getHeader("Refresh")).isNull();
+        assertThat(checked().text()).contains("every record is as it was recorded");
+    }
+
     @Test
     void handsOutTheFile() {
         var answer = SentForm.get(site, "/audit/file.zip");

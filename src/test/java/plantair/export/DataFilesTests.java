@@ -25,6 +25,13 @@ abstract class DataFilesTests {
             "attachment_content", // as files beside
             "attachment_piece",
             "test_draft",
+            "shedlock",
+            "shared_file",
+            "shared_piece",
+            "import_job",
+            "audit_run",
+            "set_up_code",
+            "waiting_log",
             "account",
             "account_event",
             "calendar_feed",

@@ -26,18 +26,19 @@ public final class Client {
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
     private static final Pattern CODE = Pattern.compile("one-time code: (\\S+)");
 
-    private final CookieManager cookies = new CookieManager();
-    private final HttpClient http =
-            HttpClient.newBuilder().cookieHandler(cookies).build();
+    private final CookieManager cookies;
+    private final HttpClient http;
     private String baseUrl;
 
-    private Client(String baseUrl) {
+    private Client(String baseUrl, CookieManager cookies) {
         this.baseUrl = baseUrl;
+        this.cookies = cookies;
+        this.http = HttpClient.newBuilder().cookieHandler(cookies).build();
     }
 
     /** Somebody who has not signed in. */
     public static Client stranger(String baseUrl) {
-        return new Client(baseUrl);
+        return new Client(baseUrl, new CookieManager());
     }
 
     /** Somebody who signed in on the page. */
@@ -49,11 +50,16 @@ public final class Client {
 
     /** Ann, who opened the first account with the code that the process printed. */
     public static Client first(AppProcess app) {
-        var code = CODE.matcher(app.log());
+        return first(app, app);
+    }
+
+    /** The same, with the code of one process at another one of the same database. */
+    public static Client first(AppProcess printed, AppProcess asked) {
+        var code = CODE.matcher(printed.log());
         if (!code.find()) {
-            throw new AssertionError("no code in\n" + app.log());
+            throw new AssertionError("no code in\n" + printed.log());
         }
-        var client = stranger(app.baseUrl());
+        var client = stranger(asked.baseUrl());
         var opened = client.post(
                 "/setup",
                 Map.of(
@@ -67,6 +73,11 @@ public final class Client {
         }
         client.signIn(People.ANN.username(), People.PASSWORD);
         return client;
+    }
+
+    /** The same browser, with the same cookies, at another instance. */
+    public Client beside(String otherBaseUrl) {
+        return new Client(otherBaseUrl, cookies);
     }
 
     /** The same cookies at another address, as after a restart on another port. */

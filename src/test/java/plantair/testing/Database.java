@@ -19,7 +19,8 @@ public class Database {
 
     private static final String TABLES = """
             select table_name from information_schema.tables
-            where table_schema = current_schema and table_type = 'BASE TABLE' and table_name <> 'flyway_schema_history'
+            where table_schema = current_schema and table_type = 'BASE TABLE'
+                and table_name not in ('flyway_schema_history', 'shedlock')
             order by table_name""";
 
     private static final String LET_IN = """

@@ -74,7 +74,7 @@ abstract class TestLogTests {
         Findings found = log.check(file, NAME, done -> {});
         assertThat(found.problems().first()).isEmpty();
         assertThat(count()).isZero();
-        long recorded = log.record(file, NAME, "Zoë", done -> {});
+        long recorded = log.record(file, NAME, "Zoë", done -> {}, end -> {});
 
         assertThat(recorded).isEqualTo(2).isEqualTo(found.tests());
         assertThat(found.machines()).containsExactly("North works, C-1");
@@ -97,10 +97,10 @@ abstract class TestLogTests {
     @Test
     void takesTheSameFileOnce() throws IOException {
         Path file = file(HEADER + row("a", "C-1", "60") + row("b", "C-1", "61"));
-        log.record(file, NAME, "Ann", done -> {});
+        log.record(file, NAME, "Ann", done -> {}, end -> {});
 
         Findings found = log.check(file, NAME, done -> {});
-        long again = log.record(file, NAME, "Ann", done -> {});
+        long again = log.record(file, NAME, "Ann", done -> {}, end -> {});
 
         assertThat(found.tests()).isZero();
         assertThat(found.known()).isEqualTo(2);
@@ -138,7 +138,8 @@ abstract class TestLogTests {
     void takesInNothingWhenOneRowIsWrong() throws IOException {
         Path file = file(HEADER + row("a", "C-1", "60") + row("b", "C-1", "-1"));
 
-        assertThatThrownBy(() -> log.record(file, NAME, "Ann", done -> {})).isInstanceOf(ChangedMeanwhile.class);
+        assertThatThrownBy(() -> log.record(file, NAME, "Ann", done -> {}, end -> {}))
+                .isInstanceOf(ChangedMeanwhile.class);
 
         assertThat(count()).isZero();
         assertThat(jdbc.queryForObject("select count(*) from change_record", Long.class))
@@ -161,7 +162,7 @@ abstract class TestLogTests {
         Path file = file(before);
 
         Findings found = log.check(file, NAME, done -> {});
-        log.record(file, NAME, "Ann", done -> {});
+        log.record(file, NAME, "Ann", done -> {}, end -> {});
 
         assertThat(found.problems().first()).isEmpty();
         assertThat(found.tests()).isEqualTo(2);

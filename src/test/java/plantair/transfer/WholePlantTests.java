@@ -111,7 +111,7 @@ abstract class WholePlantTests {
         assertThat(found.problems().first()).isEmpty();
         assertThat(count("site") + count("change_record") + count("pump_up_result"))
                 .isZero();
-        long tests = plant.record(zip, NAME, "Zoë", done -> {});
+        long tests = plant.record(zip, NAME, "Zoë", done -> {}, end -> {});
 
         Map<String, String> after = files(exported());
         String changes = after.remove("changes.csv");
@@ -150,7 +150,7 @@ abstract class WholePlantTests {
         Path zip = exported();
         database.wipe();
 
-        plant.record(zip, NAME, "Ann", done -> {});
+        plant.record(zip, NAME, "Ann", done -> {}, end -> {});
 
         assertThat(jdbc.queryForObject("select notes from pump_up_test", String.class))
                 .isEqualTo("=1\n'=2\r\nx");
@@ -168,7 +168,7 @@ abstract class WholePlantTests {
         first.site("B", "UTC");
         Path zip = exported();
         database.wipe();
-        plant.record(zip, NAME, "Ann", done -> {});
+        plant.record(zip, NAME, "Ann", done -> {}, end -> {});
 
         Site next = Plant.in(context).site("C", "UTC");
 
@@ -185,7 +185,8 @@ abstract class WholePlantTests {
         assertThat(found.problems().first())
                 .singleElement()
                 .satisfies(problem -> assertThat(problem.words().getCodes()).containsExactly("import.notEmpty"));
-        assertThatThrownBy(() -> plant.record(zip, NAME, "Ann", done -> {})).isInstanceOf(ChangedMeanwhile.class);
+        assertThatThrownBy(() -> plant.record(zip, NAME, "Ann", done -> {}, end -> {}))
+                .isInstanceOf(ChangedMeanwhile.class);
     }
 
     @Test
@@ -321,7 +322,7 @@ abstract class WholePlantTests {
                 .isEqualTo("logged_runs.csv 0 sha256 import.attached.missing");
         assertThat(problem(zip, "logged_runs.csv", "[psi]", "[gal_us]"))
                 .isEqualTo("logged_runs.csv 2 pressure_unit import.cell");
-        plant.record(zip, NAME, "Ann", done -> {});
+        plant.record(zip, NAME, "Ann", done -> {}, end -> {});
         assertThat(files(exported()).get("logged_readings.csv"))
                 .isEqualTo(files(zip).get("logged_readings.csv"));
     }

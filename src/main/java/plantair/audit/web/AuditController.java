@@ -44,7 +44,7 @@ final class AuditController {
         }
         model.addAttribute("end", changes.end().orElse(null));
         model.addAttribute("job", state);
-        model.addAttribute("read", job.read());
+        model.addAttribute("read", state.read());
         return "audit/index";
     }
 

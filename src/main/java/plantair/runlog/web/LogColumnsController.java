@@ -1,7 +1,6 @@
 package plantair.runlog.web;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -58,16 +57,23 @@ final class LogColumnsController {
 
     @GetMapping("/tests/{id}/logs/new/{key}")
     ModelAndView form(
-            @PathVariable long id, @PathVariable UUID key, UnitSet units, Person person, RedirectAttributes redirect) {
+            @PathVariable long id, @PathVariable UUID key, UnitSet units, Person person, RedirectAttributes redirect)
+            throws IOException {
         PumpUpTest test = find(id);
-        Optional<Waiting> log = waiting.find(key, id, person.name());
-        if (log.isEmpty()) {
+        Optional<Waiting> found = waiting.find(key, id, person.name());
+        if (found.isEmpty()) {
             return gone(id, redirect);
         }
-        LogText text = text(log.get());
+        try (Waiting log = found.get()) {
+            return form(test, log, units);
+        }
+    }
+
+    private ModelAndView form(PumpUpTest test, Waiting log, UnitSet units) throws IOException {
+        LogText text = text(log);
         LogChoices guess = LogGuess.of(text, units.pressure());
         LogReadings readings = LogReadings.of(text, guess, ResultProjection.stationPressure(test));
-        return page.fill(new ModelAndView("logs/columns", "form", LogForm.of(guess)), test, log.get())
+        return page.fill(new ModelAndView("logs/columns", "form", LogForm.of(guess)), test, log)
                 .addObject("preview", page.preview(text, guess, readings, units));
     }
 
@@ -80,30 +86,44 @@ final class LogColumnsController {
             @RequestParam(defaultValue = "save") String action,
             UnitSet units,
             Person person,
-            RedirectAttributes redirect) {
+            RedirectAttributes redirect)
+            throws IOException {
         PumpUpTest test = find(id);
-        Optional<Waiting> log = waiting.find(key, id, person.name());
-        if (log.isEmpty()) {
+        Optional<Waiting> found = waiting.find(key, id, person.name());
+        if (found.isEmpty()) {
             return gone(id, redirect);
         }
-        LogText text = text(log.get());
+        try (Waiting log = found.get()) {
+            return save(test, log, form, errors, action.equals("look"), units, person, redirect);
+        }
+    }
+
+    private ModelAndView save(
+            PumpUpTest test,
+            Waiting log,
+            LogForm form,
+            BindingResult errors,
+            boolean look,
+            UnitSet units,
+            Person person,
+            RedirectAttributes redirect)
+            throws IOException {
+        LogText text = text(log);
         Optional<LogChoices> choices = reader.choices(form, text.code(), errors);
         Optional<LogReadings> readings =
                 choices.map(chosen -> LogReadings.of(text, chosen, ResultProjection.stationPressure(test)));
-        boolean look = action.equals("look");
         if (!look) {
             readings.ifPresent(read -> check(read, form, errors));
-            Optional<LoggedRunDraft> draft = draft(test, log.get(), form, choices.orElse(null), errors);
+            Optional<LoggedRunDraft> draft = draft(test, log, form, choices.orElse(null), errors);
             if (draft.isPresent()) {
-                record.record(draft.get(), log.get().file(), person.name());
+                record.record(draft.get(), log.file(), person.name());
                 Flash.say(redirect, "log.saved");
-                return new ModelAndView("redirect:/tests/" + id + "/curve");
+                return new ModelAndView("redirect:/tests/" + test.id() + "/curve");
             }
         }
         var again = new ModelAndView(
                 "logs/columns", look && !errors.hasErrors() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
-        return page.fill(again, test, log.get())
-                .addObject("preview", page.preview(text, form, choices, readings, units));
+        return page.fill(again, test, log).addObject("preview", page.preview(text, form, choices, readings, units));
     }
 
     /** What would be recorded for nothing, or wrongly. */
@@ -131,11 +151,9 @@ final class LogColumnsController {
                 submission.orElseThrow(), test.id(), log.fileName(), choices, logger, note.orElse("")));
     }
 
-    private static LogText text(Waiting log) {
+    private static LogText text(Waiting log) throws IOException {
         try {
             return LogText.of(log.file().path());
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
         } catch (RefusedLog impossible) {
             throw new IllegalStateException("it was looked at when it came in", impossible);
         }

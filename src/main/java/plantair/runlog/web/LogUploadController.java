@@ -3,6 +3,7 @@ package plantair.runlog.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -68,26 +69,23 @@ final class LogUploadController {
         if (file == null || file.isEmpty()) {
             errors.rejectValue("file", "log.refused.EMPTY");
         } else {
-            WaitingLogs.Waiting kept = receive(test, file, person, errors);
+            UUID kept = receive(test, file, person, errors);
             if (kept != null) {
-                return "redirect:/tests/" + id + "/logs/new/" + kept.id();
+                return "redirect:/tests/" + id + "/logs/new/" + kept;
             }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         return page(id, model);
     }
 
-    private WaitingLogs.@Nullable Waiting receive(
-            PumpUpTest test, MultipartFile file, Person person, BindingResult errors) throws IOException {
-        try (InputStream in = file.getInputStream()) {
-            ReceivedFile received = ReceivedFile.of(in, LogText.MOST_MEGABYTES * MEGA);
-            try {
-                LogText.of(received.path());
-                return waiting.keep(test.id(), person.name(), SentName.of(file.getOriginalFilename()), received);
-            } catch (RefusedLog refused) {
-                received.close();
-                errors.rejectValue("file", "log.refused." + refused.reason(), refused.arguments(), "log.refused");
-            }
+    private @Nullable UUID receive(PumpUpTest test, MultipartFile file, Person person, BindingResult errors)
+            throws IOException {
+        try (InputStream in = file.getInputStream();
+                ReceivedFile received = ReceivedFile.of(in, LogText.MOST_MEGABYTES * MEGA)) {
+            LogText.of(received.path());
+            return waiting.keep(test.id(), person.name(), SentName.of(file.getOriginalFilename()), received);
+        } catch (RefusedLog refused) {
+            errors.rejectValue("file", "log.refused." + refused.reason(), refused.arguments(), "log.refused");
         } catch (RefusedFile tooLarge) {
             errors.rejectValue("file", "log.refused.TOO_LARGE", new Object[] {LogText.MOST_MEGABYTES}, "log.refused");
         }

@@ -62,7 +62,7 @@ final class ImportController {
             return "import/index";
         }
         try (InputStream content = file.getInputStream()) {
-            return "redirect:/import/" + imports.check(name(file), content).id();
+            return "redirect:/import/" + imports.check(name(file), content);
         }
     }
 
@@ -87,7 +87,7 @@ final class ImportController {
 
     @PostMapping("/import/{id}")
     String record(@PathVariable UUID id, Person person) {
-        imports.record(find(id), person.name());
+        imports.record(find(id).id(), person.name());
         return "redirect:/import/" + id;
     }
 

@@ -2,6 +2,7 @@ package plantair.transfer.web;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.springframework.context.MessageSource;
 import plantair.transfer.Findings;
 import plantair.transfer.Import;
@@ -41,6 +42,7 @@ public record ImportView(
         long noteCount) {
 
     private static final int MACHINES = 50;
+    private static final Set<String> BUSY = Set.of("WAITING", "CHECKING", "ORDERED", "RECORDING");
 
     /**
      * A remark.
@@ -72,12 +74,17 @@ public record ImportView(
 
     /** Whether the page has to be asked for again to see more. */
     public boolean isBusy() {
-        return stage.equals("CHECKING") || stage.equals("RECORDING");
+        return BUSY.contains(stage);
     }
 
     /** Whether it waits for the word, and nothing speaks against it. */
     public boolean isReady() {
         return stage.equals("CHECKED") && problemCount == 0 && tests > 0;
+    }
+
+    /** Whether it ended with the instance that was at it, and can be begun again. */
+    public boolean isBrokenOff() {
+        return stage.equals("BROKEN_OFF");
     }
 
     private static List<Line> lines(Remarks remarks, MessageSource messages, Locale locale) {

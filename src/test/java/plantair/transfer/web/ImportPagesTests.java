@@ -60,6 +60,26 @@ class ImportPagesTests {
                 .isEqualTo(1);
     }
 
+    /** As an instance that was killed leaves it: under way, and nobody says that he is at it. */
+    @Test
+    void showsThatItBrokeOffAndBeginsAgain() throws Exception {
+        String page = uploaded("log.csv", log("C-1"));
+        settled(page);
+        for (String left : new String[] {"CHECKING", "RECORDING"}) {
+            jdbc.update("update import_job set stage = ?, sound = ?", left, left.equals("RECORDING"));
+
+            Document brokenOff = settled(page);
+
+            assertThat(brokenOff.select("main").text()).contains("Broken off", "Nothing of the file was taken in");
+            assertThat(brokenOff.select("main button").text()).isEqualTo("Begin again");
+            assertThat(SentForm.to(page).post(site).redirect()).isEqualTo(page);
+            assertThat(settled(page).select("main").text())
+                    .contains(left.equals("CHECKING") ? "Looked through." : "Done: 1 tests were taken in.");
+        }
+        assertThat(jdbc.queryForObject("select count(*) from pump_up_test", Long.class))
+                .isEqualTo(1);
+    }
+
     @Test
     void showsProblemsAndOffersNothing() throws Exception {
         Document page = settled(uploaded("<b>log\u202E.csv", log("C-9")));
