@@ -1,5 +1,11 @@
 package plantair.testrecord;
 
+import plantair.maintenance.MaintenanceEvent;
+import java.util.stream.Collectors;
+import java.util.function.Function;
+import java.util.Map;
+import java.util.List;
+import java.util.Collection;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.maintenance.MaintenanceEvents;
@@ -17,6 +23,26 @@ public class Histories {
         this.results = results;
         this.baselines = baselines;
         this.events = events;
+    }
+
+    /** The same of some compressors, by their ids. */
+    public Map<Long, MachineHistory> of(Collection<Long> compressorIds) {
+        var lines = results.currentLinesOfAll(compressorIds).stream()
+                .collect(Collectors.groupingBy(ResultLine::compressorId));
+        var done = events.findCurrentOfAll(compressorIds).stream()
+                .collect(Collectors.groupingBy(
+                        MaintenanceEvent::compressorId, Collectors.mapping(MachineEvent::of, Collectors.toList())));
+        var chosen = baselines.findByCompressorIdInOrderById(compressorIds).stream()
+                .collect(Collectors.groupingBy(
+                        BaselineChoice::compressorId,
+                        Collectors.mapping(BaselineChoice::testId, Collectors.toList())));
+        return compressorIds.stream()
+                .collect(Collectors.toMap(
+                        Function.identity(),
+                        id -> new MachineHistory(
+                                lines.getOrDefault(id, List.of()),
+                                done.getOrDefault(id, List.of()),
+                                chosen.getOrDefault(id, List.of()))));
     }
 
     /** The current tests of a compressor beside its baselines and events. */
