@@ -13,9 +13,10 @@ import org.springframework.jdbc.core.JdbcTemplate;
  *
  * @param pattern as it is mapped
  * @param most statements that it may send
+ * @param grows whether it may send more where there is more, as an export that reads in batches
  * @param example which record of a table it shows, or an address with questions to the database in braces
  */
-record Page(String pattern, int most, String example) {
+record Page(String pattern, int most, boolean grows, String example) {
 
     private static final Pattern QUESTION = Pattern.compile("\\{(select[^}]*)}");
 
@@ -25,7 +26,11 @@ record Page(String pattern, int most, String example) {
                 .lines()
                 .filter(line -> line.startsWith("/"))
                 .map(line -> line.split("; "))
-                .map(part -> new Page(part[0], Integer.parseInt(part[1]), part.length < 3 ? "= " + part[0] : part[2]))
+                .map(part -> new Page(
+                        part[0],
+                        Integer.parseInt(part[1].replace("+", "")),
+                        part[1].endsWith("+"),
+                        part.length < 3 ? "= " + part[0] : part[2]))
                 .toList();
     }
 

@@ -1,11 +1,8 @@
 package plantair.cost;
 
-import plantair.testrecord.PumpUpTest;
-import plantair.testrecord.NewestTests;
-import plantair.testrecord.MachineHistory;
-import java.util.Objects;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,7 +13,10 @@ import plantair.history.WaitingCosts;
 import plantair.supply.PoweredPart;
 import plantair.supply.SiteSpecificPower;
 import plantair.testrecord.Histories;
+import plantair.testrecord.MachineHistory;
 import plantair.testrecord.MeasuredPowers;
+import plantair.testrecord.NewestTests;
+import plantair.testrecord.PumpUpTest;
 
 /** The compressors in service of a site with what is known of their cost. */
 @Service
@@ -35,8 +35,7 @@ public class SiteMachines {
 
     /** All in service, by their tags. */
     public List<CostedMachine> of(long siteId) {
-        List<Compressor> machines =
-                compressors.findAllBySiteIdInAndPlateInServiceTrueOrderByPlateTag(List.of(siteId));
+        List<Compressor> machines = compressors.findAllBySiteIdInAndPlateInServiceTrueOrderByPlateTag(List.of(siteId));
         Map<Long, MachineHistory> known =
                 histories.of(machines.stream().map(Compressor::id).toList());
         Map<Long, List<PumpUpTest>> newest = newestTests.of(known.values());

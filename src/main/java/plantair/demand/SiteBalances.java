@@ -1,12 +1,12 @@
 package plantair.demand;
 
-import java.util.stream.Collectors;
-import java.util.Objects;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -95,11 +95,11 @@ public class SiteBalances {
     }
 
     private SiteBalance of(Site site, WhatIf whatIf, Known known) {
-        SupplyFacts choice = Objects.requireNonNull(known.choices.get(site.id())).facts();
+        SupplyFacts choice =
+                Objects.requireNonNull(known.choices.get(site.id())).facts();
         List<Compressor> inService = known.machines.getOrDefault(site.id(), List.of());
         Map<Long, MeasuredOutput> measured = new TreeMap<>(known.outputs);
-        measured.keySet()
-                .retainAll(inService.stream().map(Compressor::id).collect(Collectors.toSet()));
+        measured.keySet().retainAll(inService.stream().map(Compressor::id).collect(Collectors.toSet()));
         GaugePressure at = pressure(choice, measured);
         List<CountedMachine> counted = new ArrayList<>();
         List<LeftOutMachine> leftOut = new ArrayList<>();
@@ -176,7 +176,8 @@ public class SiteBalances {
         return part.isEmpty() ? Reason.FAR : null;
     }
 
-    private static LeaksUsed leaks(@Nullable SiteLeak newest, SupplyFacts choice, @Nullable GaugePressure at, AbsolutePressure station) {
+    private static LeaksUsed leaks(
+            @Nullable SiteLeak newest, SupplyFacts choice, @Nullable GaugePressure at, AbsolutePressure station) {
         if (choice.leaksFrom() == LeaksFrom.TYPED && choice.leaks() != null) {
             double u = choice.leaksUncertainty() == null
                     ? TYPED_LEAKS_U
@@ -195,8 +196,7 @@ public class SiteBalances {
     }
 
     private static List<ItemUse> uses(List<SiteDemand> inUse, ItemReading reading, WhatIf whatIf) {
-        Stream<ItemUse> known = inUse.stream()
-                .map(item -> reading.use(item.id(), item.facts()));
+        Stream<ItemUse> known = inUse.stream().map(item -> reading.use(item.id(), item.facts()));
         return Stream.concat(known, whatIf.more().stream().map(facts -> reading.use(null, facts)))
                 .toList();
     }

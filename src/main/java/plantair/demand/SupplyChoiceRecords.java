@@ -1,7 +1,7 @@
 package plantair.demand;
 
-import java.util.List;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import plantair.register.Records;
 

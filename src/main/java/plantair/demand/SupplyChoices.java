@@ -1,8 +1,8 @@
 package plantair.demand;
 
-import java.util.stream.Collectors;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.register.Register;

@@ -1,7 +1,7 @@
 package plantair.equipment;
 
-import java.util.Collection;
 import jakarta.persistence.LockModeType;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Page;

@@ -1,6 +1,5 @@
 package plantair.history;
 
-import plantair.testrecord.NewestTests;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +8,7 @@ import org.springframework.transaction.annotation.Transactional;
 import plantair.quantity.Entered;
 import plantair.testrecord.InputPower;
 import plantair.testrecord.MachineHistory;
+import plantair.testrecord.NewestTests;
 import plantair.testrecord.PumpUpTest;
 import plantair.trend.BaselineComparison;
 import plantair.trend.CostOfWaiting.Inputs;

@@ -1,13 +1,13 @@
 package plantair.testrecord;
 
-import plantair.maintenance.MaintenanceEvent;
-import java.util.stream.Collectors;
-import java.util.function.Function;
-import java.util.Map;
-import java.util.List;
 import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.maintenance.MaintenanceEvent;
 import plantair.maintenance.MaintenanceEvents;
 
 /** Reads what is known of a compressor over time. */
@@ -34,8 +34,7 @@ public class Histories {
                         MaintenanceEvent::compressorId, Collectors.mapping(MachineEvent::of, Collectors.toList())));
         var chosen = baselines.findByCompressorIdInOrderById(compressorIds).stream()
                 .collect(Collectors.groupingBy(
-                        BaselineChoice::compressorId,
-                        Collectors.mapping(BaselineChoice::testId, Collectors.toList())));
+                        BaselineChoice::compressorId, Collectors.mapping(BaselineChoice::testId, Collectors.toList())));
         return compressorIds.stream()
                 .collect(Collectors.toMap(
                         Function.identity(),

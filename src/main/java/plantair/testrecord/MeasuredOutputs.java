@@ -1,9 +1,9 @@
 package plantair.testrecord;
 
-import java.util.stream.Collectors;
-import java.util.Map;
 import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;

@@ -16,8 +16,9 @@ public class NewestTests {
     /** Older readings say little of today. */
     private static final int NEWEST = 40;
 
-    private static final Comparator<PumpUpTest> NEWEST_FIRST =
-            Comparator.comparing(PumpUpTest::performedAt).thenComparing(PumpUpTest::id).reversed();
+    private static final Comparator<PumpUpTest> NEWEST_FIRST = Comparator.comparing(PumpUpTest::performedAt)
+            .thenComparing(PumpUpTest::id)
+            .reversed();
 
     private final PumpUpTests tests;
 

@@ -35,7 +35,8 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     @Query(
             value = "select t from PumpUpTest t order by t.performedAt desc, t.id desc",
-            countQuery = "select count(*) from (select t.id as id from PumpUpTest t limit " + Paging.AND_ONE_MORE + ") some")
+            countQuery =
+                    "select count(*) from (select t.id as id from PumpUpTest t limit " + Paging.AND_ONE_MORE + ") some")
     Page<PumpUpTest> findAllByOrderByPerformedAtDescIdDesc(Pageable page);
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
@@ -51,7 +52,8 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     @Query(
             value = "select t" + UNREVIEWED + " order by t.performedAt desc, t.id desc",
-            countQuery = "select count(*) from (select t.id as id" + UNREVIEWED + " limit " + Paging.AND_ONE_MORE + ") some")
+            countQuery =
+                    "select count(*) from (select t.id as id" + UNREVIEWED + " limit " + Paging.AND_ONE_MORE + ") some")
     Page<PumpUpTest> findUnreviewed(long compressorId, Pageable page);
 
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);

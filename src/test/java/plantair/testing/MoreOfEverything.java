@@ -43,17 +43,22 @@ public final class MoreOfEverything {
             "spring_session_attributes");
 
     /** Things that stand at a site, and what there is once a thing. */
-    private static final Set<String> THINGS =
-            Set.of("compressor", "rating_point", "receiver", "pipe_piece", "instrument", "machine_state", "relief_valve");
+    private static final Set<String> THINGS = Set.of(
+            "compressor", "rating_point", "receiver", "pipe_piece", "instrument", "machine_state", "relief_valve");
 
     /** What a site has once. */
     private static final Set<String> SITES =
             Set.of("site", "plant_limits", "supply_choice", "supply_standby", "due_interval");
 
     /** Lists of a record, as its steps; they grow before the records do. */
-    private static final Set<String> OF_RECORDS =
-            Set.of("found_leak_step", "valve_test", "logged_run", "logged_run_withdrawal", "attachment",
-                    "attachment_withdrawal", "machine_readings");
+    private static final Set<String> OF_RECORDS = Set.of(
+            "found_leak_step",
+            "valve_test",
+            "logged_run",
+            "logged_run_withdrawal",
+            "attachment",
+            "attachment_withdrawal",
+            "machine_readings");
 
     private final Connection connection;
     private final boolean postgres;
@@ -92,7 +97,8 @@ public final class MoreOfEverything {
         }
     }
 
-    private record Table(Map<String, Integer> columns, Set<String> key, Map<String, String> names, List<Set<String>> unique) {}
+    private record Table(
+            Map<String, Integer> columns, Set<String> key, Map<String, String> names, List<Set<String>> unique) {}
 
     private static Table table(DatabaseMetaData data, String name) throws SQLException {
         String schema = data.getConnection().getSchema();

@@ -57,9 +57,10 @@ public final class SentSql implements BeanPostProcessor {
     }
 
     private Object watched(Object dataSource) {
-        return proxy(dataSource, (method, arguments, answer) -> answer instanceof Connection connection
-                ? proxy(connection, this::ofConnection)
-                : answer);
+        return proxy(
+                dataSource,
+                (method, arguments, answer) ->
+                        answer instanceof Connection connection ? proxy(connection, this::ofConnection) : answer);
     }
 
     private @Nullable Object ofConnection(Method method, Object[] arguments, @Nullable Object answer) {
@@ -81,7 +82,8 @@ public final class SentSql implements BeanPostProcessor {
     }
 
     private interface Seen {
-        @Nullable Object after(Method method, Object[] arguments, @Nullable Object answer);
+        @Nullable
+        Object after(Method method, Object[] arguments, @Nullable Object answer);
     }
 
     private static Object proxy(Object target, Seen seen) {
@@ -89,12 +91,11 @@ public final class SentSql implements BeanPostProcessor {
                 SentSql.class.getClassLoader(),
                 ClassUtils.getAllInterfaces(target),
                 (proxy, method, arguments) -> seen.after(
-                        method,
-                        arguments == null ? new Object[0] : arguments,
-                        call(target, method, arguments)));
+                        method, arguments == null ? new Object[0] : arguments, call(target, method, arguments)));
     }
 
-    private static @Nullable Object call(Object target, Method method, Object @Nullable [] arguments) throws SQLException {
+    private static @Nullable Object call(Object target, Method method, Object @Nullable [] arguments)
+            throws SQLException {
         try {
             return method.invoke(target, arguments);
         } catch (InvocationTargetException failed) {

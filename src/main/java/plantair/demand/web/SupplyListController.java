@@ -50,6 +50,9 @@ final class SupplyListController {
 
     private SiteRow row(SiteBalance balance, UnitSet units) {
         return new SiteRow(
-                balance.siteId(), balance.site(), views.verdict(balance.answer()), views.sentence(balance, new Flows(units)));
+                balance.siteId(),
+                balance.site(),
+                views.verdict(balance.answer()),
+                views.sentence(balance, new Flows(units)));
     }
 }

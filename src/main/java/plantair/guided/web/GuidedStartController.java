@@ -1,14 +1,14 @@
 package plantair.guided.web;
 
-import java.util.stream.Collectors;
-import java.util.function.Function;
-import java.util.Collection;
 import java.time.Clock;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Controller;
 import org.springframework.transaction.annotation.Transactional;
@@ -81,7 +81,8 @@ class GuidedStartController {
                 .collect(Collectors.toMap(Compressor::id, Function.identity()));
         return forms.stream()
                 .map(versions -> waiting(
-                        versions, Optional.ofNullable(machines.get(versions.get(0).compressorId()))))
+                        versions,
+                        Optional.ofNullable(machines.get(versions.get(0).compressorId()))))
                 .toList();
     }
 

@@ -38,7 +38,8 @@ final class PointRows {
         return rows;
     }
 
-    private PointRow row(MachineHistory history, ResultLine test, @Nullable PumpUpResult result, QuantityFormat format) {
+    private PointRow row(
+            MachineHistory history, ResultLine test, @Nullable PumpUpResult result, QuantityFormat format) {
         Optional<FlowRate> flow = test.comparable();
         Optional<OutputPoint> point = history.point(test);
         double combined = test.relativeCombined();
@@ -60,7 +61,9 @@ final class PointRows {
                         .map(Level::flow)
                         .map(q -> format.flowNumber(q, combined))
                         .orElse(null),
-                history.isOtherPressure(test) ? page.say("history.otherPressure") : result == null ? null : words.keptFromTrend(result),
+                history.isOtherPressure(test)
+                        ? page.say("history.otherPressure")
+                        : result == null ? null : words.keptFromTrend(result),
                 test.isRestated(),
                 test.comparableAsRecorded()
                         .map(q -> format.flowNumber(q, combined))

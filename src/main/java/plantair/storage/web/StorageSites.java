@@ -2,7 +2,6 @@ package plantair.storage.web;
 
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.springframework.stereotype.Component;
 import plantair.demand.SiteBalances;
 import plantair.equipment.Compressor;
