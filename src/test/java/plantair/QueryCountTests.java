@@ -121,12 +121,19 @@ abstract class QueryCountTests {
         var grown = new TreeMap<String, String>();
         few.forEach((page, before) -> {
             List<SentSql.Sent> after = many.get(page);
-            if (before.size() != after.size() && !page.grows()) {
+            if (questions(before) != questions(after) && !page.grows()) {
                 grown.put(page.pattern(), before.size() + " became " + after.size() + ": " + repeated(after));
             }
         });
 
         assertThat(grown).isEmpty();
+    }
+
+    /** How many they are but for the one that counts a list, which is sent only where the list has more than one page. */
+    private static long questions(List<SentSql.Sent> statements) {
+        return statements.stream()
+                .filter(one -> !one.sql().startsWith("select count("))
+                .count();
     }
 
     private static Map<String, Integer> repeated(List<SentSql.Sent> statements) {
@@ -147,12 +154,6 @@ abstract class QueryCountTests {
         });
 
         assertThat(more).isEmpty();
-    }
-
-    @Test
-    void printCounts() {
-        few.forEach((page, before) -> System.out.println("COUNT " + page.pattern() + "; " + before.size() + "; "
-                + many.get(page).size()));
     }
 }
 

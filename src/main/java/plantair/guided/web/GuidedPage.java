@@ -1,5 +1,8 @@
 package plantair.guided.web;
 
+import org.jspecify.annotations.Nullable;
+import plantair.instrument.Calibration;
+import java.util.HashMap;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -132,22 +135,27 @@ class GuidedPage {
     }
 
     private List<Note> pastDate(LocalDate today) {
-        return Stream.of(
+        List<Instrument> all = Stream.of(
                         InstrumentKind.GAUGE,
                         InstrumentKind.TIMER,
                         InstrumentKind.THERMOMETER,
                         InstrumentKind.BAROMETER)
                 .flatMap(kind -> instruments.findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(kind).stream())
-                .filter(instrument -> isPastDate(instrument, today))
+                .toList();
+        Map<Long, Calibration> latest = new HashMap<>();
+        calibrations.findCurrent(all.stream().map(Instrument::id).toList()).stream()
+                .filter(one -> !one.doneOn().isAfter(today))
+                .forEach(one -> latest.put(one.instrument().id(), one));
+        return all.stream()
+                .filter(instrument -> isPastDate(latest.get(instrument.id()), today))
                 .map(instrument -> new Note(
                         instrument.id(),
                         say("guided.pastDate", instrument.facts().tag())))
                 .toList();
     }
 
-    private boolean isPastDate(Instrument instrument, LocalDate today) {
-        CalibrationStatus status = CalibrationStatus.of(
-                calibrations.findLatest(instrument.id(), today).orElse(null), today);
+    private static boolean isPastDate(@Nullable Calibration latest, LocalDate today) {
+        CalibrationStatus status = CalibrationStatus.of(latest, today);
         return status == CalibrationStatus.OVERDUE || status == CalibrationStatus.OUT_OF_ORDER;
     }
 
