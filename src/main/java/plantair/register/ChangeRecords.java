@@ -31,8 +31,8 @@ public interface ChangeRecords extends Repository<ChangeRecord, Long> {
      */
     @Query(
             value = "select c" + WANTED + " order by c.chainNumber desc, c.id desc",
-            countQuery =
-                    "select count(*) from (select c.id as id" + WANTED + " order by c.chainNumber desc, c.id desc limit " + Paging.AND_ONE_MORE + ") some")
+            countQuery = "select count(*) from (select c.id as id" + WANTED
+                    + " order by c.chainNumber desc, c.id desc limit " + Paging.AND_ONE_MORE + ") some")
     Page<ChangeRecord> find(
             Collection<ChangeKind> kinds, String person, String name, Instant from, Instant until, Pageable page);
 

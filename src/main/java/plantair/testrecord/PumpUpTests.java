@@ -36,7 +36,8 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     @Query(
             value = "select t from PumpUpTest t order by t.performedAt desc, t.id desc",
             countQuery =
-                    "select count(*) from (select t.id as id from PumpUpTest t order by t.performedAt desc, t.id desc limit " + Paging.AND_ONE_MORE + ") some")
+                    "select count(*) from (select t.id as id from PumpUpTest t order by t.performedAt desc, t.id desc limit "
+                            + Paging.AND_ONE_MORE + ") some")
     Page<PumpUpTest> findAllByOrderByPerformedAtDescIdDesc(Pageable page);
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
@@ -52,8 +53,8 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     @Query(
             value = "select t" + UNREVIEWED + " order by t.performedAt desc, t.id desc",
-            countQuery =
-                    "select count(*) from (select t.id as id" + UNREVIEWED + " order by t.performedAt desc, t.id desc limit " + Paging.AND_ONE_MORE + ") some")
+            countQuery = "select count(*) from (select t.id as id" + UNREVIEWED
+                    + " order by t.performedAt desc, t.id desc limit " + Paging.AND_ONE_MORE + ") some")
     Page<PumpUpTest> findUnreviewed(long compressorId, Pageable page);
 
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);

@@ -1,14 +1,13 @@
 package plantair.guided.web;
 
-import org.jspecify.annotations.Nullable;
-import plantair.instrument.Calibration;
-import java.util.HashMap;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -23,6 +22,7 @@ import plantair.equipment.Receivers;
 import plantair.equipment.VesselStop;
 import plantair.equipment.VesselStops;
 import plantair.guided.MachineFigures;
+import plantair.instrument.Calibration;
 import plantair.instrument.CalibrationStatus;
 import plantair.instrument.Calibrations;
 import plantair.instrument.Instrument;
