@@ -1,5 +1,6 @@
 package plantair.demand;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Page;
@@ -13,8 +14,8 @@ public interface DemandItems extends Records<SiteDemand> {
     @EntityGraph(attributePaths = "site")
     Optional<SiteDemand> findWithSiteById(long id);
 
-    /** Those in use, in the order of their labels. */
-    List<SiteDemand> findBySiteIdAndFactsInServiceTrueOrderByFactsLabel(long siteId);
+    /** Those of some sites in use, in the order of their labels. */
+    List<SiteDemand> findBySiteIdInAndFactsInServiceTrueOrderByFactsLabel(Collection<Long> siteIds);
 
     /** Those in use of one kind. */
     List<SiteDemand> findBySiteIdAndFactsKindAndFactsInServiceTrueOrderByFactsLabel(long siteId, DemandKind kind);

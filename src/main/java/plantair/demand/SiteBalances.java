@@ -3,8 +3,10 @@ package plantair.demand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -62,12 +64,42 @@ public class SiteBalances {
 
     /** As it would be. */
     public SiteBalance of(Site site, WhatIf whatIf) {
-        SupplyFacts choice = choices.of(site).facts();
-        List<Compressor> inService = compressors.findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(site.id()).stream()
-                .filter(Compressor::isInService)
-                .toList();
-        Map<Long, MeasuredOutput> measured = new TreeMap<>();
-        inService.forEach(machine -> outputs.of(machine.id()).ifPresent(output -> measured.put(machine.id(), output)));
+        return of(site, whatIf, known(List.of(site)));
+    }
+
+    /** Of some sites, in their order, from as many queries as of one. */
+    public List<SiteBalance> of(List<Site> sites) {
+        Known known = known(sites);
+        return sites.stream().map(site -> of(site, WhatIf.NOTHING, known)).toList();
+    }
+
+    /** What the registers and records say of some sites, by the ids of the sites; the outputs by those of the machines. */
+    private record Known(
+            Map<Long, SupplyChoice> choices,
+            Map<Long, List<Compressor>> machines,
+            Map<Long, MeasuredOutput> outputs,
+            Map<Long, SiteLeak> leaks,
+            Map<Long, List<SiteDemand>> items) {}
+
+    private Known known(List<Site> sites) {
+        List<Long> ids = sites.stream().map(Site::id).toList();
+        List<Compressor> machines = compressors.findAllBySiteIdInAndPlateInServiceTrueOrderByPlateTag(ids);
+        return new Known(
+                choices.of(sites),
+                machines.stream()
+                        .collect(Collectors.groupingBy(machine -> machine.site().id())),
+                outputs.of(machines.stream().map(Compressor::id).toList()),
+                siteLeaks.newest(ids),
+                items.findBySiteIdInAndFactsInServiceTrueOrderByFactsLabel(ids).stream()
+                        .collect(Collectors.groupingBy(item -> item.site().id())));
+    }
+
+    private SiteBalance of(Site site, WhatIf whatIf, Known known) {
+        SupplyFacts choice =
+                Objects.requireNonNull(known.choices.get(site.id())).facts();
+        List<Compressor> inService = known.machines.getOrDefault(site.id(), List.of());
+        Map<Long, MeasuredOutput> measured = new TreeMap<>(known.outputs);
+        measured.keySet().retainAll(inService.stream().map(Compressor::id).collect(Collectors.toSet()));
         GaugePressure at = pressure(choice, measured);
         List<CountedMachine> counted = new ArrayList<>();
         List<LeftOutMachine> leftOut = new ArrayList<>();
@@ -91,8 +123,8 @@ public class SiteBalances {
                 choice,
                 counted,
                 leftOut,
-                leaks(site, choice, at, station),
-                uses(site, new ItemReading(station, choice), whatIf));
+                leaks(known.leaks.get(site.id()), choice, at, station),
+                uses(known.items.getOrDefault(site.id(), List.of()), new ItemReading(station, choice), whatIf));
     }
 
     /** Events of a site in use, for those who reckon with storage: label, air of all of them, length and interval. */
@@ -144,7 +176,8 @@ public class SiteBalances {
         return part.isEmpty() ? Reason.FAR : null;
     }
 
-    private LeaksUsed leaks(Site site, SupplyFacts choice, @Nullable GaugePressure at, AbsolutePressure station) {
+    private static LeaksUsed leaks(
+            @Nullable SiteLeak newest, SupplyFacts choice, @Nullable GaugePressure at, AbsolutePressure station) {
         if (choice.leaksFrom() == LeaksFrom.TYPED && choice.leaks() != null) {
             double u = choice.leaksUncertainty() == null
                     ? TYPED_LEAKS_U
@@ -153,7 +186,7 @@ public class SiteBalances {
             return new LeaksUsed(typed, LeaksFrom.TYPED, null);
         }
         Optional<SiteLeak> tested =
-                choice.leaksFrom() == LeaksFrom.TEST ? siteLeaks.newest(site.id()) : Optional.empty();
+                choice.leaksFrom() == LeaksFrom.TEST ? Optional.ofNullable(newest) : Optional.empty();
         return tested.map(test -> new LeaksUsed(carried(test, at, station), LeaksFrom.TEST, test))
                 .orElse(new LeaksUsed(NO_LEAKS, LeaksFrom.NONE, null));
     }
@@ -162,9 +195,8 @@ public class SiteBalances {
         return at == null ? test.flow() : ChokedNozzle.carried(test.flow(), test.at(), at, station);
     }
 
-    private List<ItemUse> uses(Site site, ItemReading reading, WhatIf whatIf) {
-        Stream<ItemUse> known = items.findBySiteIdAndFactsInServiceTrueOrderByFactsLabel(site.id()).stream()
-                .map(item -> reading.use(item.id(), item.facts()));
+    private static List<ItemUse> uses(List<SiteDemand> inUse, ItemReading reading, WhatIf whatIf) {
+        Stream<ItemUse> known = inUse.stream().map(item -> reading.use(item.id(), item.facts()));
         return Stream.concat(known, whatIf.more().stream().map(facts -> reading.use(null, facts)))
                 .toList();
     }

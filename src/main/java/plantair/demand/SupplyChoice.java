@@ -72,6 +72,10 @@ public class SupplyChoice implements Registered<SupplyFacts> {
         return version == null ? NEVER_SAVED : version;
     }
 
+    Site site() {
+        return site;
+    }
+
     /** Whether the site made it. */
     public boolean isSet() {
         return version != null;

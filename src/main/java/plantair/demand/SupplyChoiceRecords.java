@@ -1,5 +1,7 @@
 package plantair.demand;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import plantair.register.Records;
 
@@ -7,4 +9,6 @@ import plantair.register.Records;
 interface SupplyChoiceRecords extends Records<SupplyChoice> {
 
     Optional<SupplyChoice> findBySiteId(long siteId);
+
+    List<SupplyChoice> findBySiteIdIn(Collection<Long> siteIds);
 }

@@ -1,5 +1,8 @@
 package plantair.demand;
 
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.register.Register;
@@ -22,6 +25,15 @@ public class SupplyChoices {
     @Transactional(readOnly = true)
     public SupplyChoice of(Site site) {
         return records.findBySiteId(site.id()).orElseGet(() -> new SupplyChoice(site));
+    }
+
+    /** The same of some sites, by their ids. */
+    @Transactional(readOnly = true)
+    public Map<Long, SupplyChoice> of(List<Site> sites) {
+        Map<Long, SupplyChoice> choices = sites.stream().collect(Collectors.toMap(Site::id, SupplyChoice::new));
+        records.findBySiteIdIn(choices.keySet())
+                .forEach(choice -> choices.put(choice.site().id(), choice));
+        return choices;
     }
 
     /**

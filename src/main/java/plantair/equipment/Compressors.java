@@ -1,6 +1,7 @@
 package plantair.equipment;
 
 import jakarta.persistence.LockModeType;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Page;
@@ -14,6 +15,9 @@ public interface Compressors extends Records<Compressor> {
 
     @EntityGraph(attributePaths = {"site", "ratings"})
     Optional<Compressor> findWithSiteById(long id);
+
+    @EntityGraph(attributePaths = "site")
+    List<Compressor> findByIdIn(Collection<Long> ids);
 
     /** Waits until nobody else records something of this compressor; until the end of the transaction nobody can. */
     @Lock(LockModeType.PESSIMISTIC_WRITE)
@@ -29,6 +33,9 @@ public interface Compressors extends Records<Compressor> {
     List<Compressor> findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc();
 
     List<Compressor> findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(long siteId);
+
+    /** Those of some sites that are in service. */
+    List<Compressor> findAllBySiteIdInAndPlateInServiceTrueOrderByPlateTag(Collection<Long> siteIds);
 
     @EntityGraph(attributePaths = {"site", "ratings"})
     List<Compressor> findBySiteFactsNameIgnoreCaseAndPlateTagIgnoreCase(String site, String tag);

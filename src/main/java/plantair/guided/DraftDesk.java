@@ -1,7 +1,11 @@
 package plantair.guided;
 
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -167,9 +171,15 @@ public class DraftDesk {
         return all;
     }
 
-    /** The forms that a person has not sent yet, and those with a version beside them. */
+    /** All versions of each form that a person has not sent yet, or that has a version beside it; the newest form first. */
     @Transactional(readOnly = true)
-    public List<StoredDraft> ofPerson(String username) {
-        return drafts.findByUsernameAndStateInOrderBySavedAtDesc(username, List.of(State.OPEN, State.BESIDE));
+    public Collection<List<StoredDraft>> ofPerson(String username) {
+        Map<UUID, List<StoredDraft>> versions = new LinkedHashMap<>();
+        drafts.findByUsernameAndStateInOrderBySavedAtDesc(username, List.of(State.OPEN, State.BESIDE))
+                .forEach(draft -> versions.put(draft.draftKey(), new ArrayList<>()));
+        drafts.findByDraftKeyInOrderByPlace(versions.keySet())
+                .forEach(draft -> versions.get(draft.draftKey()).add(draft));
+        versions.values().removeIf(form -> !form.get(0).username().equals(username));
+        return versions.values();
     }
 }

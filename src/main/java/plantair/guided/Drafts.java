@@ -14,6 +14,9 @@ public interface Drafts extends Repository<StoredDraft, Long> {
     /** All versions of one form; the first is the form as it stands. */
     List<StoredDraft> findByDraftKeyOrderByPlace(UUID key);
 
+    /** All versions of some forms, each as it stands first. */
+    List<StoredDraft> findByDraftKeyInOrderByPlace(Collection<UUID> keys);
+
     Optional<StoredDraft> findByDraftKeyAndPlace(UUID key, int place);
 
     /** Those of a person in one of these states, newest first. */

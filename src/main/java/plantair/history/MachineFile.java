@@ -13,7 +13,7 @@ import plantair.trend.Limits;
  * All that is known of one machine.
  *
  * @param machine the machine with its current tests
- * @param results the whole result of each current test, by test id
+ * @param results the whole result of each current test that has more to tell than its line, by test id
  * @param records one page of all tests ever recorded, newest first
  * @param corrections the test that took the place of another, by the id of that other
  * @param events what was done to it and counts, oldest first

@@ -1,6 +1,7 @@
 package plantair.history;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -12,6 +13,7 @@ import plantair.equipment.Compressor;
 import plantair.equipment.Compressors;
 import plantair.maintenance.MaintenanceEvents;
 import plantair.pumpup.PumpUpResult;
+import plantair.pumpup.Severity;
 import plantair.testrecord.ChooseBaseline;
 import plantair.testrecord.Histories;
 import plantair.testrecord.PumpUpTest;
@@ -78,9 +80,12 @@ public class Machines {
                 siteLimits.of(compressor.site()).limits());
     }
 
+    /** Of a test that joins the trend and has nothing but notes, its line tells all. */
     private Map<Long, PumpUpResult> resultsOf(Collection<ResultLine> lines) {
-        return lines.isEmpty()
-                ? Map.of()
-                : projection.results(lines.stream().map(ResultLine::testId).toList());
+        List<Long> told = lines.stream()
+                .filter(line -> !line.joinsTrend() || line.severity() != null && line.severity() != Severity.NOTE)
+                .map(ResultLine::testId)
+                .toList();
+        return told.isEmpty() ? Map.of() : projection.results(told);
     }
 }

@@ -1,18 +1,15 @@
 package plantair.history;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import plantair.quantity.Entered;
 import plantair.testrecord.InputPower;
 import plantair.testrecord.MachineHistory;
+import plantair.testrecord.NewestTests;
 import plantair.testrecord.PumpUpTest;
-import plantair.testrecord.PumpUpTests;
-import plantair.testrecord.ResultLine;
 import plantair.trend.BaselineComparison;
 import plantair.trend.CostOfWaiting.Inputs;
 
@@ -21,22 +18,32 @@ import plantair.trend.CostOfWaiting.Inputs;
 @Transactional(readOnly = true)
 public class WaitingCosts {
 
-    /** Older readings of power say little of today. */
-    private static final int NEWEST = 40;
+    private final NewestTests newestTests;
 
-    private final PumpUpTests tests;
-
-    WaitingCosts(PumpUpTests tests) {
-        this.tests = tests;
+    WaitingCosts(NewestTests newestTests) {
+        this.newestTests = newestTests;
     }
 
     /** What is known of the cost of leaving this machine as it is. */
     public WaitingCost of(Machine machine) {
+        return of(
+                machine,
+                newestTests
+                        .of(List.of(machine.history()))
+                        .getOrDefault(machine.compressor().id(), List.of()));
+    }
+
+    /**
+     * The same where they are known already.
+     *
+     * @param newest the {@link NewestTests} of the machine
+     */
+    public static WaitingCost of(Machine machine, List<PumpUpTest> newest) {
         var compressor = machine.compressor();
         var history = machine.history();
         Optional<BaselineComparison> line =
                 history.trend().code().isDecline() ? history.lineOfBaseline() : Optional.empty();
-        Optional<PumpUpTest> measured = newestWithPower(compressor.id(), history);
+        Optional<PumpUpTest> measured = newestWithPower(newest);
         var inputs = new Inputs(
                 value(compressor.plate().loadedHours()),
                 measured.flatMap(test -> InputPower.of(test.checks())).orElse(null),
@@ -63,10 +70,8 @@ public class WaitingCosts {
                 .reduce((before, last) -> last);
     }
 
-    private Optional<PumpUpTest> newestWithPower(long compressorId, MachineHistory history) {
-        Set<Long> current = history.tests().stream().map(ResultLine::testId).collect(Collectors.toSet());
-        return tests.findByCompressorIdOrderByPerformedAtDescIdDesc(compressorId, PageRequest.of(0, NEWEST)).stream()
-                .filter(test -> current.contains(test.id()))
+    private static Optional<PumpUpTest> newestWithPower(List<PumpUpTest> newest) {
+        return newest.stream()
                 .filter(test -> InputPower.of(test.checks()).isPresent())
                 .findFirst();
     }

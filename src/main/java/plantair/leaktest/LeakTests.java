@@ -1,5 +1,6 @@
 package plantair.leaktest;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -32,4 +33,12 @@ public interface LeakTests extends Repository<LeakTest, Long> {
             + " and not exists (select 1 from LeakTest later where later.entry.supersedesId = t.id)"
             + " order by t.performedAt desc, t.id desc")
     List<LeakTest> findWholeSystem(long siteId, Limit limit);
+
+    /** The last few of those of each of some sites, newest first. */
+    @Query("select t from LeakTest t where t.siteId in :siteIds and t.id in (select n.id from LeakTest n"
+            + " where n.siteId = t.siteId and not n.entry.withdrawn"
+            + " and n.place = plantair.leaktest.LeakPlace.WHOLE_SYSTEM"
+            + " and not exists (select 1 from LeakTest later where later.entry.supersedesId = n.id)"
+            + " order by n.performedAt desc, n.id desc limit :each) order by t.performedAt desc, t.id desc")
+    List<LeakTest> findWholeSystem(Collection<Long> siteIds, int each);
 }

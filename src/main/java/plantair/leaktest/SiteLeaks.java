@@ -1,6 +1,9 @@
 package plantair.leaktest;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
@@ -23,6 +26,14 @@ public class SiteLeaks {
     /** The newest leak test of the whole system that was not superseded and tells a leak. */
     public Optional<SiteLeak> newest(long siteId) {
         return lately(siteId).stream().findFirst();
+    }
+
+    /** The same of some sites, by their ids; none for one that has none. */
+    public Map<Long, SiteLeak> newest(Collection<Long> siteIds) {
+        Map<Long, SiteLeak> newest = new HashMap<>();
+        tests.findWholeSystem(siteIds, LOOKED_AT)
+                .forEach(test -> leak(test).ifPresent(told -> newest.putIfAbsent(test.siteId(), told)));
+        return newest;
     }
 
     /** The last few of those tests, newest first. */

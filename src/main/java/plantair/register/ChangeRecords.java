@@ -11,23 +11,28 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
+import plantair.web.Paging;
 
 /** The lines of the change log; they can be added and read, not altered. Only {@link Changes} adds. */
 public interface ChangeRecords extends Repository<ChangeRecord, Long> {
+
+    String WANTED = " from ChangeRecord c where c.kind in :kinds and lower(c.changedBy) like :person escape '!'"
+            + " and lower(c.objectName) like :name escape '!' and c.changedAt >= :from and c.changedAt < :until";
 
     ChangeRecord saveAndFlush(ChangeRecord change);
 
     long count();
 
     /**
-     * Lines for people, newest first.
+     * Lines for people, newest first; counted no further than they have pages.
      *
      * @param person part of the name of who did it, in small letters, as a pattern of {@code like}
      * @param name the same of what was changed
      */
-    @Query("select c from ChangeRecord c where c.kind in :kinds and lower(c.changedBy) like :person escape '!'"
-            + " and lower(c.objectName) like :name escape '!' and c.changedAt >= :from and c.changedAt < :until"
-            + " order by c.chainNumber desc, c.id desc")
+    @Query(
+            value = "select c" + WANTED + " order by c.chainNumber desc, c.id desc",
+            countQuery = "select count(*) from (select c.id as id" + WANTED
+                    + " order by c.chainNumber desc, c.id desc limit " + Paging.AND_ONE_MORE + ") some")
     Page<ChangeRecord> find(
             Collection<ChangeKind> kinds, String person, String name, Instant from, Instant until, Pageable page);
 

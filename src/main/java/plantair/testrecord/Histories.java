@@ -1,7 +1,13 @@
 package plantair.testrecord;
 
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import plantair.maintenance.MaintenanceEvent;
 import plantair.maintenance.MaintenanceEvents;
 
 /** Reads what is known of a compressor over time. */
@@ -17,6 +23,25 @@ public class Histories {
         this.results = results;
         this.baselines = baselines;
         this.events = events;
+    }
+
+    /** The same of some compressors, by their ids. */
+    public Map<Long, MachineHistory> of(Collection<Long> compressorIds) {
+        var lines = results.currentLinesOfAll(compressorIds).stream()
+                .collect(Collectors.groupingBy(ResultLine::compressorId));
+        var done = events.findCurrentOfAll(compressorIds).stream()
+                .collect(Collectors.groupingBy(
+                        MaintenanceEvent::compressorId, Collectors.mapping(MachineEvent::of, Collectors.toList())));
+        var chosen = baselines.findByCompressorIdInOrderById(compressorIds).stream()
+                .collect(Collectors.groupingBy(
+                        BaselineChoice::compressorId, Collectors.mapping(BaselineChoice::testId, Collectors.toList())));
+        return compressorIds.stream()
+                .collect(Collectors.toMap(
+                        Function.identity(),
+                        id -> new MachineHistory(
+                                lines.getOrDefault(id, List.of()),
+                                done.getOrDefault(id, List.of()),
+                                chosen.getOrDefault(id, List.of()))));
     }
 
     /** The current tests of a compressor beside its baselines and events. */

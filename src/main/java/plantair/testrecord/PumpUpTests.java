@@ -11,9 +11,14 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
+import plantair.web.Paging;
 
 /** The recorded tests; they can be added and read, not altered. */
 public interface PumpUpTests extends Repository<PumpUpTest, Long> {
+
+    String UNREVIEWED = " from PumpUpTest t where (:compressorId = 0L or t.compressor.id = :compressorId)"
+            + " and not exists (select 1 from TestReview r where r.testId = t.id)"
+            + " and not exists (select 1 from PumpUpTest later where later.supersedesId = t.id)";
 
     PumpUpTest saveAndFlush(PumpUpTest test);
 
@@ -26,7 +31,13 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
 
     List<PumpUpTest> findBySupersedesIdIn(Collection<Long> supersededIds);
 
+    /** All, newest first; counted no further than they have pages. */
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    @Query(
+            value = "select t from PumpUpTest t order by t.performedAt desc, t.id desc",
+            countQuery =
+                    "select count(*) from (select t.id as id from PumpUpTest t order by t.performedAt desc, t.id desc limit "
+                            + Paging.AND_ONE_MORE + ") some")
     Page<PumpUpTest> findAllByOrderByPerformedAtDescIdDesc(Pageable page);
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
@@ -40,10 +51,10 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
 
     /** Current tests that nobody has reviewed, newest first; compressor 0 stands for all. */
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
-    @Query("select t from PumpUpTest t where (:compressorId = 0L or t.compressor.id = :compressorId)"
-            + " and not exists (select 1 from TestReview r where r.testId = t.id)"
-            + " and not exists (select 1 from PumpUpTest later where later.supersedesId = t.id)"
-            + " order by t.performedAt desc, t.id desc")
+    @Query(
+            value = "select t" + UNREVIEWED + " order by t.performedAt desc, t.id desc",
+            countQuery = "select count(*) from (select t.id as id" + UNREVIEWED
+                    + " order by t.performedAt desc, t.id desc limit " + Paging.AND_ONE_MORE + ") some")
     Page<PumpUpTest> findUnreviewed(long compressorId, Pageable page);
 
     Optional<PumpUpTest> findFirstByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId);

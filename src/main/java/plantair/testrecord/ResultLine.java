@@ -17,6 +17,7 @@ import plantair.quantity.FlowRate;
  * @param zone id of the time zone of the test
  * @param comparableM3PerS free air delivered for comparison over time; null when the runs were not averaged
  * @param relativeRandom relative standard uncertainty from what differs between tests
+ * @param relativeCombined relative standard uncertainty from everything
  * @param severity of the worst finding; null when there is none
  * @param joinsTrend false when the test does not show the machine's wear
  * @param restatedBy the calibration that restates it; null when it is as recorded
@@ -31,6 +32,7 @@ public record ResultLine(
         String zone,
         @Nullable Double comparableM3PerS,
         double relativeRandom,
+        double relativeCombined,
         @Nullable Severity severity,
         boolean joinsTrend,
         @Nullable Long restatedBy,

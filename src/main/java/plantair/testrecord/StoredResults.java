@@ -29,18 +29,35 @@ public interface StoredResults extends Repository<StoredResult, ResultKey> {
 
     /** The current results of one machine, oldest first. */
     @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
-            + " r.relativeRandom, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
+            + " r.relativeRandom, r.relativeCombined, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
             + " from StoredResult r join PumpUpTest t on t.id = r.key.testId and t.methodVersion = r.key.methodVersion where r.currentRecord = true"
             + " and r.compressorId = :compressorId order by r.performedAt, t.id")
     List<ResultLine> currentLinesOf(long compressorId);
 
     /** The newest current results of one machine that join the trend, newest first. */
     @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
-            + " r.relativeRandom, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
+            + " r.relativeRandom, r.relativeCombined, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
             + " from StoredResult r join PumpUpTest t on t.id = r.key.testId and t.methodVersion = r.key.methodVersion"
             + " where r.currentRecord = true and r.joinsTrend = true and r.freeAirM3PerS is not null"
             + " and r.compressorId = :compressorId order by r.performedAt desc, t.id desc")
     List<ResultLine> newestLinesOf(long compressorId, Limit limit);
+
+    /** The newest of those of each of some machines, in one query that reads one row of each. */
+    @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
+            + " r.relativeRandom, r.relativeCombined, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
+            + " from Compressor c join StoredResult r on r.key.testId = (select n.key.testId from StoredResult n"
+            + " where n.compressorId = c.id and n.currentRecord = true and n.joinsTrend = true"
+            + " and n.freeAirM3PerS is not null order by n.performedAt desc, n.key.testId desc limit 1)"
+            + " join PumpUpTest t on t.id = r.key.testId and t.methodVersion = r.key.methodVersion"
+            + " where c.id in :compressorIds")
+    List<ResultLine> newestLineOfEach(Collection<Long> compressorIds);
+
+    /** The current results of some machines, oldest first. */
+    @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
+            + " r.relativeRandom, r.relativeCombined, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
+            + " from StoredResult r join PumpUpTest t on t.id = r.key.testId and t.methodVersion = r.key.methodVersion where r.currentRecord = true"
+            + " and r.compressorId in :compressorIds order by r.compressorId, r.performedAt, t.id")
+    List<ResultLine> currentLinesOfAll(Collection<Long> compressorIds);
 
     List<StoredResult> findByCompressorIdAndCurrentRecordTrueOrderByPerformedAtDescKeyTestIdDesc(
             long compressorId, Limit limit);

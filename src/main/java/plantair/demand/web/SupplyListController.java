@@ -42,13 +42,17 @@ final class SupplyListController {
             return "redirect:/sites/" + shown.get(0).id() + "/supply";
         }
         model.addAttribute("paging", paging);
-        model.addAttribute("sites", shown.stream().map(site -> row(site, units)).toList());
+        model.addAttribute(
+                "sites",
+                balances.of(shown).stream().map(balance -> row(balance, units)).toList());
         return "demand/sites";
     }
 
-    private SiteRow row(Site site, UnitSet units) {
-        SiteBalance balance = balances.of(site);
+    private SiteRow row(SiteBalance balance, UnitSet units) {
         return new SiteRow(
-                site.id(), site.name(), views.verdict(balance.answer()), views.sentence(balance, new Flows(units)));
+                balance.siteId(),
+                balance.site(),
+                views.verdict(balance.answer()),
+                views.sentence(balance, new Flows(units)));
     }
 }

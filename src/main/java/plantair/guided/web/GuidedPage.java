@@ -2,10 +2,12 @@ package plantair.guided.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -20,6 +22,7 @@ import plantair.equipment.Receivers;
 import plantair.equipment.VesselStop;
 import plantair.equipment.VesselStops;
 import plantair.guided.MachineFigures;
+import plantair.instrument.Calibration;
 import plantair.instrument.CalibrationStatus;
 import plantair.instrument.Calibrations;
 import plantair.instrument.Instrument;
@@ -132,22 +135,27 @@ class GuidedPage {
     }
 
     private List<Note> pastDate(LocalDate today) {
-        return Stream.of(
+        List<Instrument> all = Stream.of(
                         InstrumentKind.GAUGE,
                         InstrumentKind.TIMER,
                         InstrumentKind.THERMOMETER,
                         InstrumentKind.BAROMETER)
                 .flatMap(kind -> instruments.findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(kind).stream())
-                .filter(instrument -> isPastDate(instrument, today))
+                .toList();
+        Map<Long, Calibration> latest = new HashMap<>();
+        calibrations.findCurrent(all.stream().map(Instrument::id).toList()).stream()
+                .filter(one -> !one.doneOn().isAfter(today))
+                .forEach(one -> latest.put(one.instrument().id(), one));
+        return all.stream()
+                .filter(instrument -> isPastDate(latest.get(instrument.id()), today))
                 .map(instrument -> new Note(
                         instrument.id(),
                         say("guided.pastDate", instrument.facts().tag())))
                 .toList();
     }
 
-    private boolean isPastDate(Instrument instrument, LocalDate today) {
-        CalibrationStatus status = CalibrationStatus.of(
-                calibrations.findLatest(instrument.id(), today).orElse(null), today);
+    private static boolean isPastDate(@Nullable Calibration latest, LocalDate today) {
+        CalibrationStatus status = CalibrationStatus.of(latest, today);
         return status == CalibrationStatus.OVERDUE || status == CalibrationStatus.OUT_OF_ORDER;
     }
 

@@ -2,10 +2,13 @@ package plantair.guided.web;
 
 import java.time.Clock;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Controller;
 import org.springframework.transaction.annotation.Transactional;
@@ -69,18 +72,22 @@ class GuidedStartController {
     }
 
     private List<Waiting> waiting(Person person) {
-        List<StoredDraft> mine = desk.ofPerson(person.username());
-        return mine.stream()
-                .map(StoredDraft::draftKey)
-                .distinct()
-                .map(key -> desk.versions(key, person.username()))
-                .map(this::waiting)
+        Collection<List<StoredDraft>> forms = desk.ofPerson(person.username());
+        Map<Long, Compressor> machines = compressors
+                .findByIdIn(forms.stream()
+                        .map(versions -> versions.get(0).compressorId())
+                        .collect(Collectors.toSet()))
+                .stream()
+                .collect(Collectors.toMap(Compressor::id, Function.identity()));
+        return forms.stream()
+                .map(versions -> waiting(
+                        versions,
+                        Optional.ofNullable(machines.get(versions.get(0).compressorId()))))
                 .toList();
     }
 
-    private Waiting waiting(List<StoredDraft> versions) {
+    private static Waiting waiting(List<StoredDraft> versions, Optional<Compressor> machine) {
         StoredDraft main = versions.get(0);
-        Optional<Compressor> machine = compressors.findWithSiteById(main.compressorId());
         boolean clashes = versions.stream().anyMatch(draft -> draft.state() == StoredDraft.State.BESIDE);
         return new Waiting(
                 main.draftKey().toString(),

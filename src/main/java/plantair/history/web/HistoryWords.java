@@ -32,11 +32,16 @@ final class HistoryWords {
         Severity severity =
                 findings.isEmpty() ? Severity.NOTE : findings.get(0).code().severity();
         if (severity == Severity.NOTE) {
-            return new Status(Kind.NONE, choices.label("history.finding", severity));
+            return noFinding();
         }
         return new Status(
                 severity == Severity.CAUTION ? Kind.WATCH : Kind.ALARM,
                 choices.label("history.finding", findings.get(0).code()));
+    }
+
+    /** What stands there when there is nothing to say but notes. */
+    Status noFinding() {
+        return new Status(Kind.NONE, choices.label("history.finding", Severity.NOTE));
     }
 
     /** Why a test with a flow does not join the trend; null when it does, or has no flow. */

@@ -38,10 +38,11 @@ final class PointRows {
         return rows;
     }
 
-    private PointRow row(MachineHistory history, ResultLine test, PumpUpResult result, QuantityFormat format) {
+    private PointRow row(
+            MachineHistory history, ResultLine test, @Nullable PumpUpResult result, QuantityFormat format) {
         Optional<FlowRate> flow = test.comparable();
         Optional<OutputPoint> point = history.point(test);
-        double combined = result.uncertainty().combined();
+        double combined = test.relativeCombined();
         String own = flow.map(q -> format.flowNumber(q, combined)).orElse(null);
         return new PointRow(
                 test.testId(),
@@ -60,15 +61,13 @@ final class PointRows {
                         .map(Level::flow)
                         .map(q -> format.flowNumber(q, combined))
                         .orElse(null),
-                history.isOtherPressure(test) ? page.say("history.otherPressure") : kept(result),
+                history.isOtherPressure(test)
+                        ? page.say("history.otherPressure")
+                        : result == null ? null : words.keptFromTrend(result),
                 test.isRestated(),
                 test.comparableAsRecorded()
                         .map(q -> format.flowNumber(q, combined))
                         .orElse(null),
-                words.worstFinding(result));
-    }
-
-    private @Nullable String kept(PumpUpResult result) {
-        return words.keptFromTrend(result);
+                result == null ? words.noFinding() : words.worstFinding(result));
     }
 }

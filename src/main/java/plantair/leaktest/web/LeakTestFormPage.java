@@ -2,6 +2,7 @@ package plantair.leaktest.web;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -95,12 +96,13 @@ class LeakTestFormPage {
     record Offer(String tag, @Nullable String measured) {}
 
     private Map<String, Offer> offers(List<Compressor> all, UnitSet units) {
+        Map<Long, MeasuredOutput> measured = machines.outputs(all);
         return all.stream()
                 .collect(Collectors.toMap(
                         one -> String.valueOf(one.id()),
                         one -> new Offer(
                                 one.tag(),
-                                machines.output(one)
+                                Optional.ofNullable(measured.get(one.id()))
                                         .map(output -> measured(output, units))
                                         .orElse(null))));
     }

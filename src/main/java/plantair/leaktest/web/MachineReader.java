@@ -39,9 +39,9 @@ class MachineReader {
                 .toList();
     }
 
-    /** What a machine was measured to deliver last. */
-    Optional<MeasuredOutput> output(Compressor compressor) {
-        return outputs.of(compressor.id());
+    /** What machines were measured to deliver last, by their ids. */
+    Map<Long, MeasuredOutput> outputs(List<Compressor> machines) {
+        return outputs.of(machines.stream().map(Compressor::id).toList());
     }
 
     /**
@@ -82,7 +82,7 @@ class MachineReader {
                         .filter(copy -> copy.isMeasured() && copy.compressorId() == compressor.id())
                         .findFirst();
         Optional<MachineCopy> measured =
-                before.or(() -> output(compressor).map(output -> MachineCopy.of(compressor, output)));
+                before.or(() -> outputs.of(compressor.id()).map(output -> MachineCopy.of(compressor, output)));
         if (measured.isEmpty()) {
             typing.sent().reject(path + ".capacity.number", "leakTest.capacity.missing", compressor.tag());
         }

@@ -2,7 +2,6 @@ package plantair.storage.web;
 
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.springframework.stereotype.Component;
 import plantair.demand.SiteBalances;
 import plantair.equipment.Compressor;
@@ -47,8 +46,8 @@ final class StorageSites {
         List<Compressor> machines = compressors.findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(site.id()).stream()
                 .filter(Compressor::isInService)
                 .toList();
-        Map<Long, MeasuredOutput> measured = new TreeMap<>();
-        machines.forEach(machine -> outputs.of(machine.id()).ifPresent(output -> measured.put(machine.id(), output)));
+        Map<Long, MeasuredOutput> measured =
+                outputs.of(machines.stream().map(Compressor::id).toList());
         var facts = site.facts();
         var station = new Station(
                 null, facts.normalBarometer().orElse(null), facts.height().orElse(null));
