@@ -48,7 +48,7 @@ class StatesAtStart implements SmartLifecycle {
 
     void run(ApplicationArguments options) {
         boolean anew = options.containsOption("rebuild-results");
-        if (anew || states.areMissing()) {
+        if (anew || states.waiting() > 0) {
             locks.inTurn("states at start", () -> judge(anew));
         }
     }
