@@ -3,7 +3,6 @@ package plantair.history;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.LongConsumer;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
