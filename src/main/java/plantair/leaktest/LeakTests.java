@@ -21,6 +21,8 @@ public interface LeakTests extends Repository<LeakTest, Long> {
 
     Optional<LeakTest> findByEntrySupersedesId(long supersededId);
 
+    List<LeakTest> findByIdGreaterThanOrderById(long id, Limit limit);
+
     /** Those of a site that took the place of none or were not taken the place of, newest first; what was withdrawn too. */
     @Query("select t from LeakTest t where t.siteId = :siteId"
             + " and not exists (select 1 from LeakTest later where later.entry.supersedesId = t.id)"

@@ -2,6 +2,7 @@ package plantair.offer;
 
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
@@ -18,6 +19,8 @@ public interface Offers extends Records<RegisteredOffer> {
 
     /** The open ones of a site. */
     List<RegisteredOffer> findFirst50BySiteIdAndFactsOpenTrueOrderByFactsLabelAsc(long siteId);
+
+    List<RegisteredOffer> findByIdGreaterThanOrderById(long id, Limit limit);
 
     long countBySiteId(long siteId);
 

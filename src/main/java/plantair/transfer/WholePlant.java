@@ -20,6 +20,7 @@ import plantair.register.ChainIntake;
 import plantair.register.ChangeKind;
 import plantair.register.ChangeRecord;
 import plantair.register.Changes;
+import plantair.register.ImportedRecords;
 import plantair.site.Sites;
 import plantair.testrecord.ImportTests;
 
@@ -40,6 +41,7 @@ class WholePlant {
     private final Changes changes;
     private final ChainIntake chain;
     private final AttachedBytes bytes;
+    private final List<ImportedRecords> imported;
     private final Clock clock;
     private final long mostBytes;
 
@@ -51,6 +53,7 @@ class WholePlant {
             Changes changes,
             ChainIntake chain,
             AttachedBytes bytes,
+            List<ImportedRecords> imported,
             Clock clock,
             @Value("${plantair.import.most-unpacked-megabytes:2000}") long mostMegabytes) {
         this.jdbc = jdbc;
@@ -60,6 +63,7 @@ class WholePlant {
         this.changes = changes;
         this.chain = chain;
         this.bytes = bytes;
+        this.imported = imported;
         this.clock = clock;
         this.mostBytes = mostMegabytes * 1_000_000;
     }
@@ -150,6 +154,9 @@ class WholePlant {
         importing
                 .computeResults(progress)
                 .ifPresent(test -> findings.problems().add("tests.csv", 0, "", "import.impossibleTest", test));
+        imported.stream()
+                .flatMap(records -> records.impossible().stream())
+                .forEach(one -> findings.problems().add(one.file(), 0, "", "import.impossibleRecord", one.id()));
         findings.addTests(Objects.requireNonNull(jdbc.queryForObject("select count(*) from pump_up_test", Long.class)));
         if (!findings.problems().isEmpty()) {
             status.setRollbackOnly();

@@ -38,6 +38,8 @@ import plantair.register.ChainIntake;
 import plantair.register.ChangeKind;
 import plantair.site.Site;
 import plantair.testing.Database;
+import plantair.testing.LeakForms;
+import plantair.testing.OfferForms;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.Plant;
@@ -206,6 +208,20 @@ abstract class WholePlantTests {
         assertThat(problem(zip, "compressors.csv", "Two-stage", "x".repeat(200)))
                 .isEqualTo("compressors.csv 2  import.refused");
         assertThat(count("site")).isZero();
+    }
+
+    @Test
+    void refusesRecordsThatContradictThemselves() throws IOException {
+        Plant.in(context).site();
+        assertThat(LeakForms.twoReadings().post(site).status()).isEqualTo(302);
+        assertThat(OfferForms.OFFER.post(site).status()).isEqualTo(302);
+        Path zip = exported();
+        database.wipe();
+
+        assertThat(plant.check(zip, NAME, done -> {}).problems().first()).isEmpty();
+        assertThat(problem(zip, "leak_readings.csv", ",5,min", ",0,min"))
+                .isEqualTo("leak_tests.csv 0  import.impossibleRecord");
+        assertThat(problem(zip, "offers.csv", ",18,kW", ",0,kW")).isEqualTo("offers.csv 0  import.impossibleRecord");
     }
 
     /** Fixed seeds; what comes is a list of problems or nothing wrong, never an exception. */
