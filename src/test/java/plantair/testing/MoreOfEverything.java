@@ -40,6 +40,13 @@ public final class MoreOfEverything {
             "chain_end",
             "flyway_schema_history",
             "spring_session",
+            "shedlock",
+            "shared_file",
+            "shared_piece",
+            "import_job",
+            "audit_run",
+            "set_up_code",
+            "waiting_log",
             "spring_session_attributes");
 
     /** Things that stand at a site, and what there is once a thing. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import plantair.audit.AuditCheck;
 import plantair.history.MachineStates;
 import plantair.testing.Client;
@@ -45,19 +46,17 @@ abstract class ArchivedPlantTests {
     /** The archive in the database of this class, and where it is. */
     abstract TodaysProgram.Place place(Archive archive, Connection original) throws SQLException;
 
-    @ParameterizedTest
-    @MethodSource("plantair.upgrade.Archive#all")
     void opensWithAllItsRecordsAndResults(Archive archive) throws SQLException {
         try (Connection original = archive.open()) {
             try {
-                opens(archive, original);
+                open(archive, original);
             } finally {
                 archive.forget(original);
             }
         }
     }
 
-    private void opens(Archive archive, Connection original) throws SQLException {
+    private void open(Archive archive, Connection original) throws SQLException {
         Map<String, List<String>> columns = Snapshot.columns(original);
         Snapshot then = Snapshot.of(original, columns);
         var results = new StoredResults(archive, then);
@@ -124,6 +123,12 @@ abstract class ArchivedPlantTests {
 
 final class ArchivedPlantOnH2Tests extends ArchivedPlantTests {
 
+    @ParameterizedTest
+    @MethodSource("plantair.upgrade.Archive#all")
+    void opens(Archive archive) throws SQLException {
+        opensWithAllItsRecordsAndResults(archive);
+    }
+
     @Override
     TodaysProgram.Place place(Archive archive, Connection original) {
         return archive.place();
@@ -131,6 +136,13 @@ final class ArchivedPlantOnH2Tests extends ArchivedPlantTests {
 }
 
 final class ArchivedPlantOnPostgresTests extends ArchivedPlantTests {
+
+    /** The oldest, the first with a chain, one with leak tests, the newest: a start on each takes seconds. */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 10, 19, 24})
+    void opens(int step) throws SQLException {
+        opensWithAllItsRecordsAndResults(new Archive(step));
+    }
 
     @AfterAll
     static void leaveTheServerAsItWas() throws SQLException {

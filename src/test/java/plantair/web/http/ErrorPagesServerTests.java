@@ -100,7 +100,8 @@ class ErrorPagesServerTests {
     @Test
     void tellsTheNumberOfARequestInItsAnswerAndOnThePage() throws IOException {
         var crash = get("/sample/1/crash");
-        var refused = post("/preferences/units", FORM + "Origin: http://evil.example\r\n", "units=US");
+        var refused =
+                post("/preferences/units", FORM + "Accept: text/html\r\nOrigin: http://evil.example\r\n", "units=US");
 
         assertThat(crash).containsPattern("(?s)X-Request-Id: ([0-9a-f]{8}-[0-9a-f]{4})\\r.*request is \\1;");
         assertThat(refused).containsPattern("(?s)X-Request-Id: ([0-9a-f]{8}-[0-9a-f]{4})\\r.*request is \\1;");
