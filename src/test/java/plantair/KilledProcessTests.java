@@ -20,7 +20,7 @@ import plantair.testing.SentForm;
  */
 final class KilledProcessTests {
 
-    private static final int MOMENTS = Integer.getInteger("faults", 4);
+    private static final int MOMENTS = Integer.getInteger("faults", 2);
     private static final long SEED = 20261125;
     private static final int LONGEST_WAIT_MS = 1_500;
 

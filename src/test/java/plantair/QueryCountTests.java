@@ -3,19 +3,12 @@ package plantair;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -34,7 +27,6 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 import plantair.testing.Database;
 import plantair.testing.MoreOfEverything;
 import plantair.testing.OnH2;
-import plantair.testing.OnPostgres;
 import plantair.testing.SentSql;
 import plantair.testrecord.ResultProjection;
 
@@ -159,56 +151,3 @@ abstract class QueryCountTests {
 
 @OnH2
 final class QueryCountOnH2Tests extends QueryCountTests {}
-
-/** There the plans are looked at too: what a page reads of the tables that grow for ever, it finds by an index. */
-@OnPostgres
-final class QueryCountOnPostgresTests extends QueryCountTests {
-
-    private static final Pattern WHOLE_TABLE = Pattern.compile(
-            "Seq Scan on (pump_up_test|pump_up_result|pump_up_run|pump_up_volume|pump_up_rating|pump_up_instrument"
-                    + "|change_record)\\b");
-
-    /** A list is counted to its last page and no further, in any order. */
-    private static final String BOUNDED_COUNT = "select count(*) from (select";
-
-    @Autowired
-    private DataSource dataSource;
-
-    @Test
-    void readsNoLargeTableFromEndToEnd() throws SQLException {
-        var found = new TreeMap<String, String>();
-        try (Connection connection = dataSource.getConnection();
-                Statement statement = connection.createStatement()) {
-            statement.execute("analyze");
-            for (var asked : many.entrySet()) {
-                if (!asked.getKey().grows()) {
-                    for (SentSql.Sent one : asked.getValue()) {
-                        whole(connection, one)
-                                .ifPresent(table -> found.put(asked.getKey().pattern() + " " + table, one.sql()));
-                    }
-                }
-            }
-        }
-
-        assertThat(found).isEmpty();
-    }
-
-    private static Optional<String> whole(Connection connection, SentSql.Sent one) throws SQLException {
-        if (!one.sql().startsWith("select") || one.sql().startsWith(BOUNDED_COUNT)) {
-            return Optional.empty();
-        }
-        String plain = one.sql().replaceAll(" for (no key )?update.*", "");
-        try (PreparedStatement explain = connection.prepareStatement("explain " + plain)) {
-            one.bind(explain);
-            try (ResultSet line = explain.executeQuery()) {
-                while (line.next()) {
-                    Matcher scan = WHOLE_TABLE.matcher(line.getString(1));
-                    if (scan.find()) {
-                        return Optional.of(scan.group(1));
-                    }
-                }
-            }
-        }
-        return Optional.empty();
-    }
-}

@@ -28,6 +28,8 @@ final class StopTests {
     /** 128 and the number of SIGTERM, as shells and service managers know it. */
     private static final int ASKED_TO_STOP = 143;
 
+    private static final int A_MOMENT_MS = 2_000;
+
     private static final String NOTE = "came in while it stopped";
 
     @TempDir
@@ -84,7 +86,7 @@ final class StopTests {
     private record SlowForm(Socket socket, BufferedReader answer, byte[] rest) {
 
         /** Returns once the server says that it waits for the form. */
-        static SlowForm begin(AppProcess app, Client ann) throws IOException {
+        static SlowForm begin(AppProcess app, Client ann) throws IOException, InterruptedException {
             SentForm form = PlantForms.pumpUp("2026-05-12", "62.2", "62.8", "62.5")
                     .with("pipes", "")
                     .with("notes", NOTE);
@@ -103,6 +105,7 @@ final class StopTests {
             assertThat(answer.readLine()).isEmpty();
             int half = body.length / 2;
             socket.getOutputStream().write(body, 0, half);
+            Thread.sleep(A_MOMENT_MS); // the server says so just before it counts the request as one under way
             return new SlowForm(socket, answer, Arrays.copyOfRange(body, half, body.length));
         }
 

@@ -43,7 +43,7 @@ public final class AppProcess implements AutoCloseable {
      */
     public record Ended(int status, String log) {}
 
-    /** Starts on an H2 file in the given directory, with the application's own settings otherwise. */
+    /** Starts on an H2 file in the given directory, with the application's own settings otherwise, but for quick hashes. */
     public static AppProcess onH2File(Path directory, String... arguments) {
         return start(directory, h2Url(directory), "sa", "", arguments);
     }
@@ -101,6 +101,7 @@ public final class AppProcess implements AutoCloseable {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-Xmx512m",
                 "-cp",
                 classPathWithoutTests(),
@@ -109,6 +110,7 @@ public final class AppProcess implements AutoCloseable {
         command.addAll(List.of(
                 "--server.address=127.0.0.1",
                 "--server.port=0",
+                "--" + People.QUICK_HASH,
                 "--spring.datasource.url=" + url,
                 "--spring.datasource.username=" + user,
                 "--spring.datasource.password=" + password));

@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -36,6 +37,27 @@ record Archive(int step) {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Those that are opened on H2. */
+    static List<Archive> onH2() {
+        return everySecond(0);
+    }
+
+    /** Those that are opened on PostgreSQL. */
+    static List<Archive> onPostgres() {
+        return everySecond(1);
+    }
+
+    /** Each start takes seconds, so each archive has its turn on one database; on both with {@code -Darchives=all}. */
+    private static List<Archive> everySecond(int first) {
+        List<Archive> all = all();
+        return System.getProperty("archives", "").equals("all")
+                ? all
+                : IntStream.range(0, all.size())
+                        .filter(index -> index % 2 == first)
+                        .mapToObj(all::get)
+                        .toList();
     }
 
     /** A database in memory for this archive alone. */

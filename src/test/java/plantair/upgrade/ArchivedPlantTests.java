@@ -11,7 +11,6 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import plantair.audit.AuditCheck;
 import plantair.history.MachineStates;
 import plantair.testing.Client;
@@ -124,7 +123,7 @@ abstract class ArchivedPlantTests {
 final class ArchivedPlantOnH2Tests extends ArchivedPlantTests {
 
     @ParameterizedTest
-    @MethodSource("plantair.upgrade.Archive#all")
+    @MethodSource("plantair.upgrade.Archive#onH2")
     void opens(Archive archive) throws SQLException {
         opensWithAllItsRecordsAndResults(archive);
     }
@@ -137,11 +136,10 @@ final class ArchivedPlantOnH2Tests extends ArchivedPlantTests {
 
 final class ArchivedPlantOnPostgresTests extends ArchivedPlantTests {
 
-    /** The oldest, the first with a chain, one with leak tests, the newest: a start on each takes seconds. */
     @ParameterizedTest
-    @ValueSource(ints = {3, 10, 19, 24})
-    void opens(int step) throws SQLException {
-        opensWithAllItsRecordsAndResults(new Archive(step));
+    @MethodSource("plantair.upgrade.Archive#onPostgres")
+    void opens(Archive archive) throws SQLException {
+        opensWithAllItsRecordsAndResults(archive);
     }
 
     @AfterAll
