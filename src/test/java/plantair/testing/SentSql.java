@@ -40,6 +40,7 @@ public final class SentSql implements BeanPostProcessor {
     /** How one parameter was set. */
     public record Binding(Method setter, @Nullable Object[] arguments) {}
 
+    private volatile @Nullable Thread watched;
     private final List<Sent> all = Collections.synchronizedList(new ArrayList<>());
 
     @Override
@@ -47,11 +48,12 @@ public final class SentSql implements BeanPostProcessor {
         return bean instanceof DataSource ? watched(bean) : bean;
     }
 
-    /** What was sent since the last time that somebody asked. */
+    /** What this thread sent since the last time that somebody asked; jobs beside it send more. */
     public List<Sent> take() {
         synchronized (all) {
             List<Sent> taken = List.copyOf(all);
             all.clear();
+            watched = Thread.currentThread();
             return taken;
         }
     }
@@ -72,7 +74,7 @@ public final class SentSql implements BeanPostProcessor {
                     bound.add(new Binding(called, given));
                 } else if (called.getName().equals("clearParameters")) {
                     bound.clear();
-                } else if (called.getName().startsWith("execute")) {
+                } else if (called.getName().startsWith("execute") && Thread.currentThread() == watched) {
                     all.add(new Sent(prepared == null ? Arrays.toString(given) : prepared, List.copyOf(bound)));
                 }
                 return result;
