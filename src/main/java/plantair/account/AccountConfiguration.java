@@ -17,6 +17,7 @@ import plantair.register.Register;
 class AccountConfiguration {
 
     private static final String BCRYPT = "bcrypt";
+    private static final String STRENGTH = "${plantair.bcrypt-strength:12}";
 
     @Bean
     Register<AccountFacts, Account> accountRegister(Accounts accounts, Changes changes, Clock clock) {
@@ -25,7 +26,12 @@ class AccountConfiguration {
 
     /** The hash names its kind, so that a later version can use another beside it. */
     @Bean
-    PasswordEncoder passwordEncoder(@Value("${plantair.bcrypt-strength:12}") int strength) {
+    PasswordEncoder passwordEncoder(@Value(STRENGTH) int strength) {
         return new DelegatingPasswordEncoder(BCRYPT, Map.of(BCRYPT, new BCryptPasswordEncoder(strength)));
+    }
+
+    @Bean
+    NobodysHash nobodysHash(@Value(STRENGTH) int strength) {
+        return NobodysHash.ofStrength(strength);
     }
 }

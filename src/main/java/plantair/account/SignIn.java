@@ -22,15 +22,21 @@ public class SignIn {
     private final SignInDelay delay;
     private final PasswordEncoder passwords;
     private final Clock clock;
-    private final String nobodysHash;
+    private final NobodysHash nobodysHash;
 
-    SignIn(Accounts accounts, AccountEvents events, SignInDelay delay, PasswordEncoder passwords, Clock clock) {
+    SignIn(
+            Accounts accounts,
+            AccountEvents events,
+            SignInDelay delay,
+            PasswordEncoder passwords,
+            NobodysHash nobodysHash,
+            Clock clock) {
         this.accounts = accounts;
         this.events = events;
         this.delay = delay;
         this.passwords = passwords;
         this.clock = clock;
-        this.nobodysHash = passwords.encode(OneTimePassword.make());
+        this.nobodysHash = nobodysHash;
     }
 
     /**
@@ -44,7 +50,7 @@ public class SignIn {
         if (delay.holds(key, address)) {
             return Optional.empty();
         }
-        String hash = account.map(Account::passwordHash).orElse(nobodysHash);
+        String hash = account.map(Account::passwordHash).orElse(nobodysHash.value());
         boolean right = PasswordRules.fits(password) && passwords.matches(password, hash);
         if (right && !delay.holds(key, address)) {
             Optional<Account> open = account.filter(known -> known.facts().enabled());

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.security.crypto.bcrypt.BCrypt;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import plantair.account.AccountEvent.Kind;
 import plantair.testing.Database;
@@ -34,6 +35,9 @@ abstract class SignInDelayTests {
 
     @Autowired
     private PasswordEncoder passwords;
+
+    @Autowired
+    private NobodysHash nobodysHash;
 
     @Autowired
     private Database database;
@@ -74,7 +78,7 @@ abstract class SignInDelayTests {
     @BeforeEach
     void startEmpty() {
         database.wipe();
-        signIn = new SignIn(accounts, events, new SignInDelay(events, clock), passwords, clock);
+        signIn = new SignIn(accounts, events, new SignInDelay(events, clock), passwords, nobodysHash, clock);
     }
 
     private boolean opens(String name, String password, String address) {
@@ -121,6 +125,20 @@ abstract class SignInDelayTests {
         fail("ann", 4, HERE);
 
         assertThat(opens("ann", People.PASSWORD, HERE)).isTrue();
+    }
+
+    /** As the hash of somebody's password: the same kind and strength, and so the same time. */
+    @Test
+    void comparesANameWithoutAnAccountWithAHashLikeTheOthers() {
+        String somebodys = passwords.encode(People.PASSWORD);
+        int kindAndStrength = somebodys.lastIndexOf('$') + 1;
+
+        assertThat(nobodysHash.value()).hasSameSizeAs(somebodys).startsWith(somebodys.substring(0, kindAndStrength));
+        assertThat(passwords.upgradeEncoding(nobodysHash.value())).isFalse();
+        assertThat(passwords.matches(People.PASSWORD, nobodysHash.value())).isFalse();
+        assertThat(BCrypt.hashpw(People.PASSWORD, nobodysHash.value().substring("{bcrypt}".length())))
+                .as("it is hashed to the end, not refused at sight")
+                .startsWith(nobodysHash.value().substring("{bcrypt}".length(), "{bcrypt}".length() + 29));
     }
 
     @Test

@@ -51,7 +51,11 @@ final class MetricsTests {
         assertThat(figures())
                 .containsPattern("http_server_requests_seconds_count\\{[^}]*uri=\"/sites/\\{id}\"")
                 .containsPattern("http_server_requests_seconds_bucket\\{[^}]*le=\"0.25\"")
-                .contains("jvm_memory_used_bytes", "jvm_gc_pause", "process_cpu_usage", "logback_events_total")
+                .contains(
+                        "jvm_memory_used_bytes",
+                        "jvm_gc_max_data_size_bytes",
+                        "process_cpu_usage",
+                        "logback_events_total")
                 .contains("hikaricp_connections_active", "hikaricp_connections_pending")
                 .containsPattern("(?m)^plantair_changes \\d")
                 .containsPattern("(?m)^plantair_machines_waiting 0")
