@@ -31,6 +31,9 @@ public final class LoadBenchmark {
     private static final int PEOPLE = Integer.getInteger("benchmark.people", 50);
     private static final int SECONDS = Integer.getInteger("benchmark.seconds", 600);
 
+    /** As many as there are of a long list, see {@code plantair.web.Paging}. */
+    private static final int LIST_PAGES = 400;
+
     private LoadBenchmark() {}
 
     private record Step(String what, double millis, String error) {}
@@ -109,7 +112,7 @@ public final class LoadBenchmark {
             case 0 -> new String[] {"overview", "/"};
             case 1, 2 -> new String[] {"machine", "/compressors/" + machine};
             case 3, 4 -> new String[] {"test", "/tests/" + test};
-            case 5 -> new String[] {"list of tests", "/tests?page=" + (1 + test % 500)};
+            case 5 -> new String[] {"list of tests", "/tests?page=" + (1 + test % LIST_PAGES)};
             case 6 -> new String[] {"what is due", "/due"};
             default -> new String[] {"form of a test", "/compressors/" + machine + "/tests/new"};
         };

@@ -2,9 +2,14 @@ package plantair.pumpup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plantair.pumpup.Explanation.Cause;
 import plantair.quantity.FlowRate;
+import plantair.quantity.Temperature;
 
 /**
  * By how much each one reading alone would have to be wrong to turn the flow that was found into one that can be
@@ -18,6 +23,9 @@ public final class Explanations {
     private static final double WARMEST_K = 150;
 
     private static final double COOLEST_K = 60;
+
+    /** Kept from the ends of the range of {@link SaturationPressure}: the budget varies each reading a little, K. */
+    private static final double MARGIN_K = 1;
 
     private final PumpUpReadings readings;
     private final ChangedReadings changed;
@@ -68,9 +76,9 @@ public final class Explanations {
         add(Cause.LESS_VOLUME, Figure.Kind.VESSEL_VOLUME, most * volumeM3(), by -> changed.volume(-by));
         add(Cause.GAUGE_HIGH, Figure.Kind.PRESSURE_DIFFERENCE, most * narrowestRise(), by -> changed.ends(-by, 0, 0));
         if (unknown) {
-            add(Cause.AIR_ABOVE_INTAKE, Figure.Kind.TEMPERATURE_DIFFERENCE, WARMEST_K, changed::aboveIntake);
+            add(Cause.AIR_ABOVE_INTAKE, Figure.Kind.TEMPERATURE_DIFFERENCE, warmest(), changed::aboveIntake);
         } else {
-            add(Cause.AIR_WARMER, Figure.Kind.TEMPERATURE_DIFFERENCE, WARMEST_K, by -> changed.ends(0, by, 0));
+            add(Cause.AIR_WARMER, Figure.Kind.TEMPERATURE_DIFFERENCE, warmest(), by -> changed.ends(0, by, 0));
         }
         add(Cause.CLOCK_SHORT, Figure.Kind.ELAPSED, 3 / ratio * longest(), by -> changed.ends(0, 0, by));
     }
@@ -83,7 +91,7 @@ public final class Explanations {
                 3 * ratio * narrowestRise(),
                 by -> changed.ends(by, 0, 0));
         if (readings.airTemperature() != AirTemperature.NOT_MEASURED) {
-            add(Cause.AIR_COOLER, Figure.Kind.TEMPERATURE_DIFFERENCE, COOLEST_K, by -> changed.ends(0, -by, 0));
+            add(Cause.AIR_COOLER, Figure.Kind.TEMPERATURE_DIFFERENCE, coolest(), by -> changed.ends(0, -by, 0));
         }
         add(Cause.CLOCK_LONG, Figure.Kind.ELAPSED, (1 - 1 / (4 * ratio)) * shortest(), by -> changed.ends(0, 0, -by));
         list.add(new Explanation(Cause.LEAK, new Figure("by", Figure.Kind.FLOW, believable - found)));
@@ -93,6 +101,28 @@ public final class Explanations {
     private void add(Cause cause, Figure.Kind kind, double most, DoubleFunction<PumpUpReadings> how) {
         Root.between(0, most, by -> mean(method.evaluate(how.apply(by))) / believable - 1)
                 .ifPresent(by -> list.add(new Explanation(cause, new Figure("by", kind, by))));
+    }
+
+    /** By how much every end may be warmer. */
+    private double warmest() {
+        double highest = SaturationPressure.HIGHEST_K - MARGIN_K;
+        return Math.max(0, Math.min(WARMEST_K, highest - airAtEnds().max().orElse(highest)));
+    }
+
+    /** By how much every end may be cooler. */
+    private double coolest() {
+        double lowest = SaturationPressure.LOWEST_K + MARGIN_K;
+        return Math.max(0, Math.min(COOLEST_K, airAtEnds().min().orElse(lowest) - lowest));
+    }
+
+    /** Of the intake as well, which stands for what was not read, K. */
+    private DoubleStream airAtEnds() {
+        return Stream.concat(
+                        Stream.of(readings.intakeTemperature()),
+                        readings.runs().stream()
+                                .flatMap(run -> Stream.<@Nullable Temperature>of(run.stopAir(), run.settledAir())
+                                        .filter(Objects::nonNull)))
+                .mapToDouble(Temperature::kelvin);
     }
 
     private double volumeM3() {

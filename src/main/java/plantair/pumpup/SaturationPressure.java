@@ -14,6 +14,12 @@ import plantair.quantity.Temperature;
  */
 public final class SaturationPressure {
 
+    /** Lowest temperature that is taken, K. */
+    static final double LOWEST_K = 223;
+
+    /** Highest temperature that is taken, K. */
+    static final double HIGHEST_K = 473.15;
+
     private SaturationPressure() {}
 
     /**
@@ -23,7 +29,7 @@ public final class SaturationPressure {
      */
     public static AbsolutePressure at(Temperature temperature) {
         double t = temperature.kelvin();
-        if (!(t >= 223 && t <= 473.15)) {
+        if (!(t >= LOWEST_K && t <= HIGHEST_K)) {
             throw new IllegalArgumentException("temperature must be 223 to 473 K: " + t);
         }
         double ln = -5.8002206e3 / t

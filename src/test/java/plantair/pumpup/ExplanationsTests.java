@@ -67,6 +67,21 @@ class ExplanationsTests {
                 .si();
     }
 
+    /** Air near the ends of the range of the vapour pressure, as in a yard in winter or right behind a hot machine. */
+    @ParameterizedTest
+    @CsvSource({
+        "MEASURED, -40, 1.5", "MEASURED, -40, 0.5", "MEASURED, 90, 1.5", "MEASURED, 90, 0.5",
+        "SETTLED, -22, 1.5", "SETTLED, -22, 0.5", "SETTLED, 26, 0.5", "SETTLED, 90, 0.5",
+        "NOT_MEASURED, -22, 1.5", "NOT_MEASURED, 90, 0.5"
+    })
+    void looksNoFurtherThanAirCanBe(AirTemperature air, double kelvins, double ratio) {
+        List<Explanation> explanations = explain(readings(air, 0, 0, kelvins, 0), ratio);
+
+        assertThat(explanations)
+                .isNotEmpty()
+                .allSatisfy(one -> assertThat(one.by().si()).isPositive());
+    }
+
     @ParameterizedTest
     @EnumSource(AirTemperature.class)
     void givesTheBelievableFlowAgainWhenItWasTooHigh(AirTemperature air) {
