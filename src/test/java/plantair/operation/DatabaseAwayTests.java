@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
 import plantair.testing.AppProcess;
 import plantair.testing.Client;
 import plantair.testing.OwnPostgres;
@@ -18,6 +23,11 @@ final class DatabaseAwayTests {
 
     /** Well below the ten seconds after which a connection is given up: nobody asked for one. */
     private static final Duration AT_ONCE = Duration.ofSeconds(5);
+
+    private static final int TRIES = 8;
+
+    /** One more than the pool has. */
+    private static final int CONNECTIONS = 11;
 
     @Test
     void isAliveAndTellsItsFiguresAndIsNotReady(@TempDir Path folder) throws Exception {
@@ -52,6 +62,29 @@ final class DatabaseAwayTests {
 
             server.startAgain();
             assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
+        }
+    }
+
+    /** An administrator of the server ends the connections while they are in use: that is no fault of the program. */
+    @Test
+    void isNoFaultWhenTheServerEndsItsConnections(@TempDir Path folder) throws Exception {
+        try (var server = OwnPostgres.start(folder.resolve("server"));
+                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user())) {
+            Client ann = Client.first(app);
+            var database = new JdbcTemplate(new DriverManagerDataSource(server.jdbcUrl(), server.user(), ""));
+            Set<Integer> answers = new HashSet<>();
+            for (int i = 0; i < TRIES; i++) {
+                ann.get("/tests"); // a connection that was in use just now is not asked whether it lives
+                database.queryForList("select pg_terminate_backend(pid) from pg_stat_activity"
+                        + " where datname = current_database() and pid <> pg_backend_pid()");
+                answers.add(ann.get("/tests").statusCode());
+            }
+
+            assertThat(answers).isSubsetOf(200, 503);
+            // each answer throws one dead connection out of the pool
+            assertThat(IntStream.rangeClosed(1, CONNECTIONS)
+                            .anyMatch(i -> ann.get("/tests").statusCode() == 200))
+                    .isTrue();
         }
     }
 }

@@ -16,19 +16,28 @@ final class DatabaseAway {
     /** H2: the database has been closed, as after a write that failed. */
     private static final String CLOSED = "90098";
 
+    /**
+     * What the connection pool says, without a state, of a connection that it closed because it was broken: a rollback then
+     * covers up the failure that told it so.
+     */
+    private static final String GIVEN_UP = "Connection is closed";
+
     private DatabaseAway() {}
 
     static boolean isCauseOf(Throwable failure) {
         for (@Nullable Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLTransientConnectionException
-                    || cause instanceof SQLException sql && isAway(sql.getSQLState())) {
+            if (cause instanceof SQLTransientConnectionException || cause instanceof SQLException sql && isAway(sql)) {
                 return true;
             }
         }
         return false;
     }
 
-    private static boolean isAway(@Nullable String state) {
-        return state != null && (state.startsWith(CONNECTION) || state.startsWith(OPERATOR) || state.equals(CLOSED));
+    private static boolean isAway(SQLException failure) {
+        String state = failure.getSQLState();
+        if (state == null) {
+            return GIVEN_UP.equals(failure.getMessage());
+        }
+        return state.startsWith(CONNECTION) || state.startsWith(OPERATOR) || state.equals(CLOSED);
     }
 }
