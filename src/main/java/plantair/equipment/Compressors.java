@@ -8,6 +8,7 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.Lock;
+import org.springframework.data.jpa.repository.Query;
 import plantair.register.Records;
 
 /** The register of compressors. */
@@ -29,8 +30,11 @@ public interface Compressors extends Records<Compressor> {
     @EntityGraph(attributePaths = "site")
     List<Compressor> findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc();
 
-    @EntityGraph(attributePaths = "site")
-    List<Compressor> findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc();
+    /** What there is to choose from, those in service first; nothing else of them is read. */
+    @Query(
+            "select new plantair.equipment.CompressorName(c.id, s.facts.name, c.plate.tag) from Compressor c join c.site s"
+                    + " order by c.plate.inService desc, s.facts.name, c.plate.tag")
+    List<CompressorName> findNames();
 
     List<Compressor> findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(long siteId);
 

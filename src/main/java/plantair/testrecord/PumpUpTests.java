@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageImpl;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.Query;
@@ -32,13 +33,22 @@ public interface PumpUpTests extends Repository<PumpUpTest, Long> {
     List<PumpUpTest> findBySupersedesIdIn(Collection<Long> supersededIds);
 
     /** All, newest first; counted no further than they have pages. */
-    @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    default Page<PumpUpTest> findAllByOrderByPerformedAtDescIdDesc(Pageable page) {
+        Page<Long> ids = findIds(page);
+        List<PumpUpTest> tests = findByIdInOrderByPerformedAtDescIdDesc(ids.getContent());
+        return new PageImpl<>(tests, page, ids.getTotalElements());
+    }
+
+    /** Their numbers alone: what stands before a page is passed over in the index and not read. */
     @Query(
-            value = "select t from PumpUpTest t order by t.performedAt desc, t.id desc",
+            value = "select t.id from PumpUpTest t order by t.performedAt desc, t.id desc",
             countQuery =
                     "select count(*) from (select t.id as id from PumpUpTest t order by t.performedAt desc, t.id desc limit "
                             + Paging.AND_ONE_MORE + ") some")
-    Page<PumpUpTest> findAllByOrderByPerformedAtDescIdDesc(Pageable page);
+    Page<Long> findIds(Pageable page);
+
+    @EntityGraph(attributePaths = {"compressor", "compressor.site"})
+    List<PumpUpTest> findByIdInOrderByPerformedAtDescIdDesc(Collection<Long> ids);
 
     @EntityGraph(attributePaths = {"compressor", "compressor.site"})
     Page<PumpUpTest> findByCompressorIdOrderByPerformedAtDescIdDesc(long compressorId, Pageable page);

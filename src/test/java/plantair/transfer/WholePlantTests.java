@@ -258,7 +258,7 @@ abstract class WholePlantTests {
     /** What the demo plant may lack. */
     private void workAndDecisions() {
         Compressor machine = context.getBean(Compressors.class)
-                .findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc()
+                .findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc()
                 .get(0);
         Plant.in(context).event(machine, LocalDate.parse("2024-05-01"), EventKind.BELT, true, "new\nbelt");
         jdbc.update("insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by)"

@@ -184,9 +184,8 @@ final class ExportController {
 
     @ModelAttribute("compressors")
     List<Choice> compressors() {
-        return compressors.findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc().stream()
-                .map(machine ->
-                        new Choice(String.valueOf(machine.id()), machine.site().name() + " – " + machine.tag()))
+        return compressors.findNames().stream()
+                .map(machine -> new Choice(String.valueOf(machine.id()), machine.site() + " – " + machine.tag()))
                 .toList();
     }
 }
