@@ -3,12 +3,19 @@ package plantair;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -27,6 +34,7 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 import plantair.testing.Database;
 import plantair.testing.MoreOfEverything;
 import plantair.testing.OnH2;
+import plantair.testing.OnPostgres;
 import plantair.testing.SentSql;
 import plantair.testrecord.ResultProjection;
 
@@ -72,6 +80,8 @@ abstract class QueryCountTests {
         database.recordPeople();
         ask(few);
         MoreOfEverything.in(dataSource, 2);
+        // the copies are in no line of the chain: whoever remembers something until it grows is to look again
+        jdbc.update("update chain_end set chain_number = chain_number + 1");
         ask(many);
     }
 
@@ -151,3 +161,65 @@ abstract class QueryCountTests {
 
 @OnH2
 final class QueryCountOnH2Tests extends QueryCountTests {}
+
+/**
+ * There the plans are looked at too: what a page reads of the tables that grow for ever, it can find by an index. The tables
+ * of a test are so small that reading them whole is quicker, so the planner is told not to where there is another way.
+ */
+@OnPostgres
+final class QueryCountOnPostgresTests extends QueryCountTests {
+
+    private static final Pattern WHOLE_TABLE = Pattern.compile(
+            "Seq Scan on (pump_up_test|pump_up_result|pump_up_run|pump_up_volume|pump_up_rating|pump_up_instrument"
+                    + "|change_record)\\b");
+
+    /** A list is counted to its last page and no further, in any order. */
+    private static final String BOUNDED_COUNT = "select count(*) from (select";
+
+    private static final SentSql.Sent PLANTED =
+            new SentSql.Sent("select id from pump_up_test where zone = 'none'", List.of());
+
+    @Autowired
+    private DataSource dataSource;
+
+    @Test
+    void readsNoLargeTableFromEndToEnd() throws SQLException {
+        var found = new TreeMap<String, String>();
+        try (Connection connection = dataSource.getConnection();
+                Statement statement = connection.createStatement()) {
+            statement.execute("analyze");
+            connection.setAutoCommit(false); // the pool takes back what is set for this transaction
+            statement.execute("set local enable_seqscan = off");
+            assertThat(whole(connection, PLANTED)).as("it can be found").hasValue("pump_up_test");
+            for (var asked : many.entrySet()) {
+                if (!asked.getKey().grows()) {
+                    for (SentSql.Sent one : asked.getValue()) {
+                        whole(connection, one)
+                                .ifPresent(table -> found.put(asked.getKey().pattern() + " " + table, one.sql()));
+                    }
+                }
+            }
+        }
+
+        assertThat(found).isEmpty();
+    }
+
+    private static Optional<String> whole(Connection connection, SentSql.Sent one) throws SQLException {
+        if (!one.sql().startsWith("select") || one.sql().startsWith(BOUNDED_COUNT)) {
+            return Optional.empty();
+        }
+        String plain = one.sql().replaceAll(" for (no key )?update.*", "");
+        try (PreparedStatement explain = connection.prepareStatement("explain " + plain)) {
+            one.bind(explain);
+            try (ResultSet line = explain.executeQuery()) {
+                while (line.next()) {
+                    Matcher scan = WHOLE_TABLE.matcher(line.getString(1));
+                    if (scan.find()) {
+                        return Optional.of(scan.group(1));
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}
