@@ -36,42 +36,39 @@ class SecurityConfiguration {
     @Order(1)
     SecurityFilterChain programs(HttpSecurity http, MatrixDecision rules) {
         var refusals = new ApiRefusals();
-        return http.securityMatcher("/api/**")
-                .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
-                        .permitAll()
-                        .anyRequest()
-                        .access(rules))
+        return withoutSession(http, rules)
+                .securityMatcher("/api/**")
                 .httpBasic(basic -> basic.authenticationEntryPoint(refusals))
                 .exceptionHandling(
                         refused -> refused.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
-                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
-                .csrf(AbstractHttpConfigurer::disable) // no cookie counts here
-                .headers(AbstractHttpConfigurer::disable)
-                .logout(AbstractHttpConfigurer::disable)
-                .requestCache(AbstractHttpConfigurer::disable)
                 .build();
     }
 
     @Bean
     @Order(2)
     SecurityFilterChain figures(HttpSecurity http, MatrixDecision rules, MetricsToken token) {
-        return http.securityMatcher("/actuator/prometheus")
-                .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
-                        .permitAll()
-                        .anyRequest()
-                        .access(rules))
+        return withoutSession(http, rules)
+                .securityMatcher("/actuator/prometheus")
                 .exceptionHandling(refused -> refused.authenticationEntryPoint((request, response, failure) -> {
                     if (token.isSet()) {
                         response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
                     }
                     response.setStatus(token.isSet() ? HttpStatus.UNAUTHORIZED.value() : HttpStatus.NOT_FOUND.value());
                 }))
+                .build();
+    }
+
+    /** For whoever proves with each request who it is; no cookie counts here. */
+    private static HttpSecurity withoutSession(HttpSecurity http, MatrixDecision rules) {
+        return http.authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
+                        .permitAll()
+                        .anyRequest()
+                        .access(rules))
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
-                .csrf(AbstractHttpConfigurer::disable) // no cookie counts here
+                .csrf(AbstractHttpConfigurer::disable)
                 .headers(AbstractHttpConfigurer::disable)
                 .logout(AbstractHttpConfigurer::disable)
-                .requestCache(AbstractHttpConfigurer::disable)
-                .build();
+                .requestCache(AbstractHttpConfigurer::disable);
     }
 
     @Bean
