@@ -59,9 +59,14 @@ public final class PageBenchmark {
         }
         Arrays.sort(ofFew);
         Arrays.sort(ofMany);
-        LOG.log(Level.INFO, "| {0} | {1} | {2} | {3} | {4} | {5} |", page, line(ofFew), line(ofMany), String.format(
-                "%.2f", median(ofMany) / median(ofFew)), String.format("%.0f", aSecond(page, few)), String.format(
-                "%.0f", aSecond(page, many)));
+        LOG.log(Level.INFO, "| {0} | {1} | {2} | {3} | {4} | {5} | {6} |", page, line(ofFew), line(ofMany), String.format(
+                "%.2f", median(ofMany) / median(ofFew)), kilobytes(page, few) + ", " + kilobytes(page, many), String.format(
+                "%.0f", aSecond(page, few)), String.format("%.0f", aSecond(page, many)));
+    }
+
+    /** A page of the smaller group may have fewer lines: the list of its receivers is shorter than a page. */
+    private static long kilobytes(String page, List<Visitor> visitors) throws Exception {
+        return Math.round(visitors.get(0).text(page).length() / 1e3);
     }
 
     private static String line(double[] sorted) {
