@@ -1,19 +1,15 @@
 package plantair.testing;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** The real application in a JVM of its own, so that a test can kill it as a power switch or an administrator would. */
 public final class AppProcess implements AutoCloseable {
@@ -98,14 +94,7 @@ public final class AppProcess implements AutoCloseable {
 
     /** The arguments come first: a command is the first of them. */
     private static List<String> command(String url, String user, String password, String... arguments) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Xmx512m",
-                "-cp",
-                classPathWithoutTests(),
-                "plantair.PlantAirApplication"));
+        List<String> command = new ArrayList<>(QuickStart.command());
         command.addAll(List.of(arguments));
         command.addAll(List.of(
                 "--server.address=127.0.0.1",
@@ -210,28 +199,6 @@ public final class AppProcess implements AutoCloseable {
             Thread.sleep(50);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        }
-    }
-
-    /** The test classes stay out: component scanning would find some of them. */
-    private static String classPathWithoutTests() {
-        String all = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-        Path tests = testClasses();
-        return Arrays.stream(all.split(File.pathSeparator))
-                .filter(entry -> !Path.of(entry).toAbsolutePath().equals(tests))
-                .collect(Collectors.joining(File.pathSeparator));
-    }
-
-    private static Path testClasses() {
-        try {
-            return Path.of(AppProcess.class
-                            .getProtectionDomain()
-                            .getCodeSource()
-                            .getLocation()
-                            .toURI())
-                    .toAbsolutePath();
-        } catch (URISyntaxException e) {
-            throw new IllegalStateException(e);
         }
     }
 }
