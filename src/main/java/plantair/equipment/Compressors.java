@@ -4,6 +4,7 @@ import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
@@ -13,6 +14,9 @@ import plantair.register.Records;
 
 /** The register of compressors. */
 public interface Compressors extends Records<Compressor> {
+
+    String NAME = "select new plantair.equipment.CompressorName(c.id, s.facts.name, c.plate.tag)"
+            + " from Compressor c join c.site s";
 
     @EntityGraph(attributePaths = {"site", "ratings"})
     Optional<Compressor> findWithSiteById(long id);
@@ -27,14 +31,30 @@ public interface Compressors extends Records<Compressor> {
     @EntityGraph(attributePaths = "site")
     Page<Compressor> findAllByOrderByPlateInServiceDescSiteFactsNameAscPlateTagAsc(Pageable page);
 
-    @EntityGraph(attributePaths = "site")
-    List<Compressor> findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc();
-
-    /** What there is to choose from, those in service first; nothing else of them is read. */
+    /**
+     * Those in service to choose from, by site and tag; nothing else of them is read.
+     *
+     * @param tag part of the tag, as a pattern of {@link plantair.web.Search}
+     */
     @Query(
-            "select new plantair.equipment.CompressorName(c.id, s.facts.name, c.plate.tag) from Compressor c join c.site s"
-                    + " order by c.plate.inService desc, s.facts.name, c.plate.tag")
-    List<CompressorName> findNames();
+            value = NAME + " where c.plate.inService = true and lower(c.plate.tag) like lower(:tag) escape '!'"
+                    + " order by s.facts.name, c.plate.tag, c.id",
+            countQuery = "select count(c) from Compressor c where c.plate.inService = true"
+                    + " and lower(c.plate.tag) like lower(:tag) escape '!'")
+    Page<CompressorName> findInService(String tag, Pageable page);
+
+    /** Those in service with just this tag, in any letters, by site. */
+    @Query(NAME + " where c.plate.inService = true and lower(c.plate.tag) = lower(:tag) order by s.facts.name, c.id")
+    List<CompressorName> findInServiceByTag(String tag);
+
+    /** The first to choose from of a site or of all (site 0), those in service first. */
+    @Query(NAME
+            + " where :siteId = 0L or s.id = :siteId order by c.plate.inService desc, s.facts.name, c.plate.tag, c.id")
+    List<CompressorName> findNames(long siteId, Limit limit);
+
+    /** What is written of one where it is chosen. */
+    @Query(NAME + " where c.id = :id")
+    Optional<CompressorName> findName(long id);
 
     List<Compressor> findAllBySiteIdOrderByPlateInServiceDescPlateTagAsc(long siteId);
 

@@ -62,13 +62,15 @@ public class MachineStates implements CompressorFollower {
      * One page of the machines, worst first; retired ones after those in service.
      *
      * @param siteId machines of this site only; 0 for all
+     * @param tag part of their tag, as a pattern of {@link plantair.web.Search}
      * @param retired whether retired machines are shown
      * @param standings those that are shown; a machine that was never tested stands as not known
      * @param page from 1; any other than those that exist is empty or the first
      */
     @Transactional(readOnly = true)
-    public Page<MachineLine> page(long siteId, boolean retired, Collection<Standing> standings, int page, int size) {
-        return states.worstFirst(siteId, retired, standings, PageRequest.of(Paging.index(page), size));
+    public Page<MachineLine> page(
+            long siteId, String tag, boolean retired, Collection<Standing> standings, int page, int size) {
+        return states.worstFirst(siteId, tag, retired, standings, PageRequest.of(Paging.index(page), size));
     }
 
     /** What else is known of the last tests. */

@@ -16,8 +16,8 @@ import plantair.web.Paging;
 /** The lines of the change log; they can be added and read, not altered. Only {@link Changes} adds. */
 public interface ChangeRecords extends Repository<ChangeRecord, Long> {
 
-    String WANTED = " from ChangeRecord c where c.kind in :kinds and lower(c.changedBy) like :person escape '!'"
-            + " and lower(c.objectName) like :name escape '!' and c.changedAt >= :from and c.changedAt < :until";
+    String WANTED = " from ChangeRecord c where c.kind in :kinds and lower(c.changedBy) like lower(:person) escape '!'"
+            + " and lower(c.objectName) like lower(:name) escape '!' and c.changedAt >= :from and c.changedAt < :until";
 
     ChangeRecord saveAndFlush(ChangeRecord change);
 
@@ -26,7 +26,7 @@ public interface ChangeRecords extends Repository<ChangeRecord, Long> {
     /**
      * Lines for people, newest first; counted no further than they have pages.
      *
-     * @param person part of the name of who did it, in small letters, as a pattern of {@code like}
+     * @param person part of the name of who did it, as a pattern of {@link plantair.web.Search}
      * @param name the same of what was changed
      */
     @Query(

@@ -76,10 +76,25 @@
     draw();
   }
 
+  const list = document.getElementById("machines");
+
   async function keep(item) {
     const said = item.querySelector(".kept");
     const kept = await guided.keepPage(item.dataset.page).catch(() => false);
     said.textContent = kept ? words.kept : words.notKept;
+  }
+
+  /* The list shows only some of many machines; those whose pages are kept here are always on it. */
+  async function addKept() {
+    const listed = [...list.children].map((item) => item.dataset.page);
+    (await guided.kept()).filter((machine) => !listed.includes(machine.page)).forEach((machine) => {
+      const item = document.createElement("li");
+      const said = document.createElement("span");
+      said.className = "kept quiet";
+      said.textContent = words.kept;
+      item.append(link(machine.tag + ", " + machine.site, machine.page), said);
+      list.prepend(item);
+    });
   }
 
   document.getElementById("send-all").addEventListener("click", send);
@@ -91,14 +106,19 @@
     }
   });
 
-  /* A label was read without a signal: the list leads on as the server would. */
-  const tag = new URLSearchParams(location.search).get("tag");
-  const named = [...document.querySelectorAll("#machines > li")]
-    .filter((item) => tag && item.dataset.tag.toLowerCase() === tag.trim().toLowerCase());
-  if (named.length === 1 && document.querySelectorAll("#machines > li").length > 1) {
-    location.replace(named[0].dataset.page);
+  /* A label was read without a signal: the list leads on as the server would, where it is whole. */
+  function followLabel() {
+    const tag = new URLSearchParams(location.search).get("tag");
+    const named = [...list.children].filter((item) => tag && item.dataset.tag.toLowerCase() === tag.trim().toLowerCase());
+    if (named.length === 1 && list.children.length > 1 && list.dataset.part === "false") {
+      location.replace(named[0].dataset.page);
+    }
   }
 
+  if (list.dataset.part === "true" && window.caches) {
+    addKept();
+  }
+  followLabel();
   draw();
   send();
 })();

@@ -94,6 +94,17 @@
 
   guided.isKept = async (path) => window.caches !== undefined && await (await caches.open(PAGES)).match(path) !== undefined;
 
+  /* The machines whose pages are kept here, as those pages name them. */
+  guided.kept = async () => {
+    const pages = await caches.open(PAGES);
+    const machines = (await pages.keys()).map(async (request) => {
+      const text = await (await pages.match(request)).text();
+      const form = new DOMParser().parseFromString(text, "text/html").getElementById("guide");
+      return form && {page: new URL(request.url).pathname, tag: form.dataset.tag, site: form.dataset.site};
+    });
+    return (await Promise.all(machines)).filter((machine) => machine !== null);
+  };
+
   /* What somebody else had kept on this device goes; this page and the list stay. */
   async function keepOwn() {
     if (localStorage.getItem("guided-pages-of") !== person) {

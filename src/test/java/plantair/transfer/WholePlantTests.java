@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.zip.ZipEntry;
@@ -258,7 +259,7 @@ abstract class WholePlantTests {
     /** What the demo plant may lack. */
     private void workAndDecisions() {
         Compressor machine = context.getBean(Compressors.class)
-                .findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc()
+                .findByIdIn(List.of(jdbc.queryForObject("select min(id) from compressor", Long.class)))
                 .get(0);
         Plant.in(context).event(machine, LocalDate.parse("2024-05-01"), EventKind.BELT, true, "new\nbelt");
         jdbc.update("insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by)"

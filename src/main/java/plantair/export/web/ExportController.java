@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
+import org.springframework.validation.BeanPropertyBindingResult;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
@@ -182,10 +183,13 @@ final class ExportController {
                 .toList();
     }
 
-    @ModelAttribute("compressors")
-    List<Choice> compressors() {
-        return compressors.findNames().stream()
-                .map(machine -> new Choice(String.valueOf(machine.id()), machine.site() + " – " + machine.tag()))
-                .toList();
+    /** Those of the chosen site, or of all where they are few enough for a list; the chosen one in any case. */
+    @ModelAttribute("machines")
+    MachineChoices machines(@ModelAttribute("form") ExportForm form) {
+        var unread = new FieldChecks(new BeanPropertyBindingResult(form, "form"));
+        return MachineChoices.of(
+                compressors,
+                unread.id("site", form.getSite(), false).orElse(0L),
+                unread.id("compressor", form.getCompressor(), false).orElse(0L));
     }
 }

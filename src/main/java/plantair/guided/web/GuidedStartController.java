@@ -9,24 +9,32 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageImpl;
+import org.springframework.data.domain.PageRequest;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Controller;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
 import plantair.equipment.Compressor;
+import plantair.equipment.CompressorName;
 import plantair.equipment.Compressors;
 import plantair.guided.DraftDesk;
 import plantair.guided.StoredDraft;
+import plantair.web.Paging;
 import plantair.web.Person;
+import plantair.web.Search;
 
 /** Where guided tests begin, and where those that wait are seen. */
 @Controller
 class GuidedStartController {
 
     private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+    private static final int MACHINES = 50;
 
     private final Compressors compressors;
     private final DraftDesk desk;
@@ -38,35 +46,33 @@ class GuidedStartController {
         this.clock = clock;
     }
 
-    /** A machine to choose. */
-    record Machine(long id, String tag, String site) {}
-
     /** A form that waits on the server. */
     record Waiting(String key, long machineId, String tag, String savedAt, String device, boolean clashes) {}
 
     /** The list; the tag on a machine's label leads on to it when one machine alone has it. */
     @GetMapping("/guided")
     @Transactional(readOnly = true)
-    public String start(@RequestParam(defaultValue = "") String tag, Person person, Model model) {
-        List<Compressor> all = compressors.findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc();
-        List<Compressor> named = all.stream()
-                .filter(machine -> machine.tag().equalsIgnoreCase(tag.strip()))
-                .toList();
+    public String start(
+            @RequestParam(defaultValue = "") String tag,
+            @ModelAttribute("search") Search search,
+            @RequestParam(defaultValue = "1") int page,
+            Person person,
+            Model model) {
+        List<CompressorName> named = tag.isBlank() ? List.of() : compressors.findInServiceByTag(tag.strip());
         if (named.size() == 1) {
             return "redirect:/guided/" + named.get(0).id();
         }
-        model.addAttribute("unknownTag", tag.isBlank() || !named.isEmpty() ? "" : tag.strip());
+        model.addAttribute("unknownTag", named.isEmpty() ? tag.strip() : "");
         model.addAttribute("sharedTag", named.isEmpty() ? "" : tag.strip());
         model.addAttribute("username", person.username());
+        Page<CompressorName> found = named.isEmpty()
+                ? compressors.findInService(search.pattern(), PageRequest.of(Paging.index(page), MACHINES))
+                : new PageImpl<>(named);
+        model.addAttribute("machines", found.getContent());
         model.addAttribute(
-                "machines",
-                (named.isEmpty() ? all : named)
-                        .stream()
-                                .map(machine -> new Machine(
-                                        machine.id(),
-                                        machine.tag(),
-                                        machine.site().name()))
-                                .toList());
+                "paging",
+                new Paging(
+                        search.address("/guided"), page, Math.max(MACHINES, named.size()), found.getTotalElements()));
         model.addAttribute("waiting", waiting(person));
         return "guided/start";
     }

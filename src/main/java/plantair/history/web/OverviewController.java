@@ -22,6 +22,7 @@ import plantair.web.Choices;
 import plantair.web.FieldChecks;
 import plantair.web.Paging;
 import plantair.web.QuantityFormat;
+import plantair.web.Search;
 import plantair.web.UnitSet;
 
 /** The plant overview: one line a machine. */
@@ -71,14 +72,20 @@ final class OverviewController {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         var wanted = standing.map(EnumSet::of).orElse(EnumSet.allOf(Standing.class));
-        var found = states.page(site, show == Show.ALL, wanted, page, SIZE);
-        String href = "/?site=" + site + "&standing=" + standing.map(Enum::name).orElse("") + "&show=" + show;
+        var found = states.page(site, Search.pattern(filter.getTag()), show == Show.ALL, wanted, page, SIZE);
+        String href = filter.address();
         List<DueEntry> due = dueList.all();
         model.addAttribute("overdue", overdue.of(due, site));
         model.addAttribute("rows", rows.of(found.getContent(), due, units));
         model.addAttribute("paging", new Paging(href, page, SIZE, found.getTotalElements()));
         model.addAttribute("flowUnit", QuantityFormat.of(units).flowUnit());
-        model.addAttribute("filtered", errors.hasErrors() || site != 0 || standing.isPresent() || show == Show.ALL);
+        model.addAttribute(
+                "filtered",
+                errors.hasErrors()
+                        || !filter.getTag().isBlank()
+                        || site != 0
+                        || standing.isPresent()
+                        || show == Show.ALL);
         model.addAttribute("steps", firstSteps.steps());
         return "plant/overview";
     }

@@ -1,5 +1,7 @@
 package plantair.history.web;
 
+import org.springframework.web.util.UriComponentsBuilder;
+
 /** Form bean: which machines the overview shows. */
 public final class OverviewFilter {
 
@@ -9,9 +11,30 @@ public final class OverviewFilter {
         ALL
     }
 
+    private String tag = "";
     private String site = "";
     private String standing = "";
     private String show = Show.IN_SERVICE.name();
+
+    /** Address of the overview with all that was asked for. */
+    String address() {
+        return UriComponentsBuilder.fromPath("/")
+                .queryParam("tag", "{tag}")
+                .queryParam("site", "{site}")
+                .queryParam("standing", "{standing}")
+                .queryParam("show", "{show}")
+                .encode()
+                .buildAndExpand(tag, site, standing, show)
+                .toUriString();
+    }
+
+    public String getTag() {
+        return tag;
+    }
+
+    public void setTag(String tag) {
+        this.tag = tag;
+    }
 
     public String getSite() {
         return site;

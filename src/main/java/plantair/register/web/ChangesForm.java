@@ -5,12 +5,12 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.springframework.validation.Errors;
 import org.springframework.web.util.UriComponentsBuilder;
 import plantair.register.ChangeKind;
 import plantair.web.FieldChecks;
+import plantair.web.Search;
 
 /** Form bean: which lines of the change log are shown. */
 public final class ChangesForm {
@@ -24,7 +24,7 @@ public final class ChangesForm {
     /**
      * What was asked for, readable for a database.
      *
-     * @param person as a pattern, in small letters
+     * @param person as a pattern
      * @param name the same
      * @param until first moment that is too late
      */
@@ -41,15 +41,11 @@ public final class ChangesForm {
         if (last.isBefore(first)) {
             errors.rejectValue("to", "changes.to.beforeFrom");
         }
-        return new Filter(kinds, pattern(person), pattern(name), start(first), start(last.plusDays(1)));
+        return new Filter(kinds, Search.pattern(person), Search.pattern(name), start(first), start(last.plusDays(1)));
     }
 
     private static Instant start(LocalDate day) {
         return day.atStartOfDay().toInstant(ZoneOffset.UTC);
-    }
-
-    private static String pattern(String typed) {
-        return "%" + typed.strip().toLowerCase(Locale.ROOT).replaceAll("[!%_]", "!$0") + "%";
     }
 
     /** Address of the list with all that was asked for. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageRequest;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.transaction.annotation.Transactional;
@@ -18,6 +20,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import plantair.equipment.Compressor;
+import plantair.equipment.CompressorName;
 import plantair.equipment.Compressors;
 import plantair.testrecord.HoldSource;
 import plantair.testrecord.PumpUpTest;
@@ -26,7 +29,9 @@ import plantair.testrecord.RecordTest;
 import plantair.testrecord.TestDraft;
 import plantair.web.Flash;
 import plantair.web.NoSuchRecord;
+import plantair.web.Paging;
 import plantair.web.Person;
+import plantair.web.Search;
 import plantair.web.UnitSet;
 import plantair.web.Warnings;
 
@@ -35,6 +40,7 @@ import plantair.web.Warnings;
 class NewTestController {
 
     private static final String FORM = "tests/form";
+    private static final int MACHINES = 50;
 
     private final Compressors compressors;
     private final PumpUpTests tests;
@@ -64,21 +70,21 @@ class NewTestController {
     /** Which machine? */
     @GetMapping("/tests/new")
     @Transactional(readOnly = true)
-    public String choose(@RequestParam(required = false) @Nullable Long compressor, Model model) {
+    public String choose(
+            @RequestParam(required = false) @Nullable Long compressor,
+            @ModelAttribute("search") Search search,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
         if (compressor != null) {
             return "redirect:/compressors/" + compressor + "/tests/new";
         }
+        Page<CompressorName> found =
+                compressors.findInService(search.pattern(), PageRequest.of(Paging.index(page), MACHINES));
+        model.addAttribute("machines", found.getContent());
         model.addAttribute(
-                "machines",
-                compressors.findAllByPlateInServiceTrueOrderBySiteFactsNameAscPlateTagAsc().stream()
-                        .map(machine -> new Machine(
-                                machine.id(), machine.tag(), machine.site().name()))
-                        .toList());
+                "paging", new Paging(search.address("/tests/new"), page, MACHINES, found.getTotalElements()));
         return "tests/choose";
     }
-
-    /** A machine to choose. */
-    record Machine(long id, String tag, String site) {}
 
     @GetMapping("/compressors/{id}/tests/new")
     @Transactional(readOnly = true)

@@ -131,4 +131,11 @@ final class Guide {
     void finish() {
         page.locator("#finish").click();
     }
+
+    /** Waits until a page is kept on the device. A function that Playwright waits for would not be awaited if it were asynchronous. */
+    static void awaitKept(Page page, String path) {
+        while (!page.evaluate("path => guided.isKept(path)", path).equals(true)) {
+            page.waitForTimeout(100);
+        }
+    }
 }

@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -118,6 +119,36 @@ final class GuidedBrowserTests {
             visit.open("/guided");
             visit.checkAccessibility();
             visit.screenshot("guided-dark-start");
+        }
+    }
+
+    /** With more machines than the list shows at once, those whose pages are kept for no signal are on it all the same. */
+    @Test
+    @Timeout(120)
+    void listsEveryMachineThatIsKeptOnTheDevice(Browser browser) {
+        for (int i = 2; i <= 51; i++) {
+            assertThat(COMPRESSOR.with("tag", "M-" + i).post(site).status()).isEqualTo(302);
+        }
+        assertThat(COMPRESSOR.with("tag", "Z-1").post(site).redirect()).startsWith("/compressors/52");
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided");
+            Locator last = page.locator("#machines > li[data-page='/guided/52']");
+            assertThat(last).hasCount(0);
+            assertThat(page.locator("#machines > li")).hasCount(50);
+
+            Guide.awaitKept(page, "/guided");
+            visit.open("/guided/52");
+            Guide.awaitKept(page, "/guided/52");
+            visit.open("/guided");
+
+            Locator first = page.locator("#machines > li").first();
+            assertThat(first).containsText("Z-1, ");
+            assertThat(first).containsText("Kept");
+            assertThat(page.locator("#machines > li")).hasCount(51);
+            visit.checkAccessibility();
+            visit.screenshot("guided-many");
+            first.locator("a").click();
+            assertThat(page).hasURL(Pattern.compile(".*/guided/52$"));
         }
     }
 

@@ -76,8 +76,8 @@ final class NoSignalTests {
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
         page.waitForFunction("() => navigator.serviceWorker.controller !== null");
         visit.open("/guided/1");
-        page.waitForFunction("async () => (await caches.match('/guided')) !== undefined"
-                + " && (await caches.match('/guided/1')) !== undefined");
+        Guide.awaitKept(page, "/guided");
+        Guide.awaitKept(page, "/guided/1");
         return page;
     }
 

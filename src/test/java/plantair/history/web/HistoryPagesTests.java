@@ -331,7 +331,7 @@ abstract class HistoryPagesTests {
         assertThat(page("/").select("#machines tbody tr")).hasSize(25);
         assertThat(page("/?page=2").select("#machines tbody tr")).hasSize(5);
         assertThat(page("/?site=" + site.id()).select(".pager a").attr("href"))
-                .isEqualTo("/?site=" + site.id() + "&standing=&show=IN_SERVICE&page=2");
+                .isEqualTo("/?tag=&site=" + site.id() + "&standing=&show=IN_SERVICE&page=2");
     }
 
     private void addTested(int count) {

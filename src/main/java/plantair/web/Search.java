@@ -1,0 +1,44 @@
+package plantair.web;
+
+import java.util.Map;
+import org.springframework.web.util.UriComponentsBuilder;
+
+/** Form bean of a list that is searched by a part of a name, for {@code fragments/search}. */
+public final class Search {
+
+    private String find = "";
+
+    /** What was typed as a pattern for {@code lower(name) like lower(…) escape '!'}: names that contain it; nothing finds all. */
+    public static String pattern(String typed) {
+        return "%" + typed.strip().replaceAll("[!%_]", "!$0") + "%";
+    }
+
+    /** {@link #pattern(String)} of what is looked for here. */
+    public String pattern() {
+        return pattern(find);
+    }
+
+    /** Whether anything is looked for. */
+    public boolean isAsked() {
+        return !find.isBlank();
+    }
+
+    /** Address of the list with what is looked for, to turn its pages. */
+    public String address(String list) {
+        return isAsked()
+                ? UriComponentsBuilder.fromPath(list)
+                        .queryParam("find", "{find}")
+                        .encode()
+                        .buildAndExpand(Map.of("find", find))
+                        .toUriString()
+                : list;
+    }
+
+    public String getFind() {
+        return find;
+    }
+
+    public void setFind(String find) {
+        this.find = find;
+    }
+}
