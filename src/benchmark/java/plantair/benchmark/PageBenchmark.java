@@ -24,7 +24,8 @@ public final class PageBenchmark {
 
     /** Machine 7 and test 77 are of one kind in every made group of the same number of tests a machine. */
     private static final List<String> PAGES = List.of(
-            "/", "/compressors/7", "/tests/77", "/tests", "/tests?page=200", "/due", "/changes", "/receivers", "/export");
+            "/", "/compressors/7", "/tests/77", "/tests", "/tests?page=200", "/due", "/changes", "/receivers", "/export",
+            "/tests/new", "/guided", "/compressors/7/tests/new");
 
     private PageBenchmark() {}
 

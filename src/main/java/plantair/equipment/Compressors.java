@@ -37,10 +37,11 @@ public interface Compressors extends Records<Compressor> {
      * @param tag part of the tag, as a pattern of {@link plantair.web.Search}
      */
     @Query(
-            value = NAME + " where c.plate.inService = true and lower(c.plate.tag) like lower(:tag) escape '!'"
+            value = NAME
+                    + " where c.plate.inService = true and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')"
                     + " order by s.facts.name, c.plate.tag, c.id",
             countQuery = "select count(c) from Compressor c where c.plate.inService = true"
-                    + " and lower(c.plate.tag) like lower(:tag) escape '!'")
+                    + " and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')")
     Page<CompressorName> findInService(String tag, Pageable page);
 
     /** Those in service with just this tag, in any letters, by site. */

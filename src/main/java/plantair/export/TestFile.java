@@ -2,7 +2,8 @@ package plantair.export;
 
 import jakarta.persistence.EntityManager;
 import java.io.IOException;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -13,8 +14,6 @@ import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.hibernate.Hibernate;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
@@ -37,10 +36,7 @@ public class TestFile {
     public static final String NAME = "tests";
 
     private static final int BATCH = 100;
-    private static final CSVFormat ROWS = CSVFormat.RFC4180;
-    private static final CSVFormat HEADER = ROWS.builder()
-            .setHeader(TestColumns.ALL.stream().map(TestColumn::header).toArray(String[]::new))
-            .get();
+    private static final int WRITERS = 2;
 
     private final PumpUpTests tests;
     private final StoredResults results;
@@ -66,36 +62,32 @@ public class TestFile {
     }
 
     /**
-     * Writes header and rows, one a run, in the order of test and run numbers. While a batch is turned into text, the next one
+     * Writes header and rows, one a run, in the order of test and run numbers. While batches are turned into text, the next one
      * is read.
      *
      * @throws IOException when the reader has gone away
      */
     public void write(ExportFilter filter, Appendable out) throws IOException {
-        ExecutorService writer = Executors.newSingleThreadExecutor();
+        ExecutorService writers = Executors.newFixedThreadPool(WRITERS);
         try {
-            Future<String> text = writer.submit(() -> text(List.of(), HEADER));
-            Batch batch = new Batch(BATCH, 0, List.of());
+            out.append(TestRows.header());
+            Deque<Future<String>> texts = new ArrayDeque<>();
+            Batch batch = new Batch(BATCH, 0, List.of(), Said.NOTHING);
             while (batch.size == BATCH) {
                 long after = batch.last;
                 batch = Objects.requireNonNull(reading.execute(status -> forgetting(batch(filter, after))));
-                List<List<TestRun>> next = batch.tests;
-                out.append(finished(text));
-                text = writer.submit(() -> text(next, ROWS));
+                Batch read = batch;
+                texts.add(writers.submit(() -> TestRows.of(runs(read))));
+                if (texts.size() > WRITERS) {
+                    out.append(finished(texts.remove()));
+                }
             }
-            out.append(finished(text));
+            for (Future<String> text : texts) {
+                out.append(finished(text));
+            }
         } finally {
-            writer.shutdownNow();
+            writers.shutdownNow();
         }
-    }
-
-    private static String text(List<List<TestRun>> tests, CSVFormat format) throws IOException {
-        var text = new StringBuilder();
-        CSVPrinter printer = new CSVPrinter(text, format);
-        for (List<TestRun> runs : tests) {
-            printer.printRecords(rows(runs));
-        }
-        return text.toString();
     }
 
     private static String finished(Future<String> text) throws IOException {
@@ -115,20 +107,28 @@ public class TestFile {
         return batch;
     }
 
-    private record Batch(int size, long last, List<List<TestRun>> tests) {}
+    private record Batch(int size, long last, List<PumpUpTest> wanted, Said said) {}
 
     private Batch batch(ExportFilter filter, long after) {
         List<PumpUpTest> found = tests.findNext(
                 after, filter.siteId(), filter.compressorId(), filter.earliest(), filter.latest(), Limit.of(BATCH));
         if (found.isEmpty()) {
-            return new Batch(0, after, List.of());
+            return new Batch(0, after, List.of(), Said.NOTHING);
         }
-        Said said = said(found.stream().map(PumpUpTest::id).toList());
-        List<List<TestRun>> runs = found.stream()
-                .filter(filter::holds)
-                .map(test -> runs(test, said))
-                .toList();
-        return new Batch(found.size(), found.get(found.size() - 1).id(), runs);
+        List<PumpUpTest> wanted = found.stream().filter(filter::holds).toList();
+        wanted.forEach(TestFile::readWhole);
+        Said said = wanted.isEmpty()
+                ? Said.NOTHING
+                : said(wanted.stream().map(PumpUpTest::id).toList());
+        return new Batch(found.size(), found.get(found.size() - 1).id(), wanted, said);
+    }
+
+    /** All that a row takes from the test, which cannot be read later. */
+    private static void readWhole(PumpUpTest test) {
+        Hibernate.initialize(test.volumes());
+        Hibernate.initialize(test.ratings());
+        Hibernate.initialize(test.instruments());
+        Hibernate.initialize(test.runs());
     }
 
     /** What is said of some tests elsewhere, by test id. */
@@ -136,7 +136,10 @@ public class TestFile {
             Map<Long, StoredResult> results,
             Map<Long, String> certificates,
             Map<Long, Long> corrections,
-            Map<Long, TestReview> reviews) {}
+            Map<Long, TestReview> reviews) {
+
+        static final Said NOTHING = new Said(Map.of(), Map.of(), Map.of(), Map.of());
+    }
 
     private Said said(List<Long> ids) {
         return new Said(
@@ -149,11 +152,11 @@ public class TestFile {
                         .collect(Collectors.toMap(TestReview::testId, Function.identity())));
     }
 
-    /** With all that a row takes from the test, which cannot be read later. */
+    private List<List<TestRun>> runs(Batch batch) {
+        return batch.wanted.stream().map(test -> runs(test, batch.said)).toList();
+    }
+
     private List<TestRun> runs(PumpUpTest test, Said said) {
-        Hibernate.initialize(test.volumes());
-        Hibernate.initialize(test.ratings());
-        Hibernate.initialize(test.instruments());
         StoredResult stored = said.results.get(test.id());
         PumpUpResult result = projection.result(stored);
         return IntStream.rangeClosed(1, test.runs().size())
@@ -166,24 +169,5 @@ public class TestFile {
                         said.reviews.get(test.id()),
                         number))
                 .toList();
-    }
-
-    /** What is the same in every run of a test is asked once. */
-    private static Iterable<List<String>> rows(List<TestRun> runs) {
-        TestRun test = runs.get(0).ofNoRun();
-        List<String> ofTest = TestColumns.ALL.stream()
-                .map(column -> column.isOfRun() ? "" : column.value().apply(test))
-                .toList();
-        return runs.stream().map(run -> row(run, ofTest)).toList();
-    }
-
-    private static List<String> row(TestRun run, List<String> ofTest) {
-        List<String> row = new ArrayList<>(ofTest);
-        for (int column = 0; column < row.size(); column++) {
-            if (TestColumns.ALL.get(column).isOfRun()) {
-                row.set(column, TestColumns.ALL.get(column).value().apply(run));
-            }
-        }
-        return row;
     }
 }

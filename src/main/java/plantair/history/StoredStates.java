@@ -22,13 +22,13 @@ interface StoredStates extends Repository<MachineState, Long> {
             value = "select new plantair.history.MachineLine(c.id, c.plate.tag, s.facts.name, c.plate.kind,"
                     + " c.plate.inService, m) from Compressor c join c.site s left join MachineState m on m.compressorId = c.id"
                     + " where (:siteId = 0L or s.id = :siteId) and (:retired = true or c.plate.inService = true)"
-                    + " and lower(c.plate.tag) like lower(:tag) escape '!'"
+                    + " and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')"
                     + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings"
                     + " order by c.plate.inService desc, coalesce(m.rankNumber, 1000), coalesce(m.part, 1.0),"
                     + " s.facts.name, c.plate.tag, c.id",
             countQuery = "select count(*) from Compressor c left join MachineState m"
                     + " on m.compressorId = c.id where (:siteId = 0L or c.site.id = :siteId)"
-                    + " and (:retired = true or c.plate.inService = true) and lower(c.plate.tag) like lower(:tag) escape '!'"
+                    + " and (:retired = true or c.plate.inService = true) and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')"
                     + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings")
     Page<MachineLine> worstFirst(
             long siteId, String tag, boolean retired, Collection<Standing> standings, Pageable page);

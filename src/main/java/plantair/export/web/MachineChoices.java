@@ -15,7 +15,7 @@ import plantair.web.Choice;
  */
 record MachineChoices(List<Choice> choices, boolean cut) {
 
-    static final int MOST = 100;
+    static final int MOST = 50;
 
     /** 0 where none is chosen. */
     static MachineChoices of(Compressors compressors, long site, long chosen) {

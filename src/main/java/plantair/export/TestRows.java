@@ -1,0 +1,78 @@
+package plantair.export;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** Rows of the file of tests. What is the same in every run of a test is turned into text once. */
+final class TestRows {
+
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+    private static final List<Block> BLOCKS = blocks();
+
+    private TestRows() {}
+
+    /** Columns beside each other that all differ between the runs of a test, or all do not. */
+    private record Block(boolean isOfRun, List<TestColumn> columns) {}
+
+    private static List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        for (TestColumn column : TestColumns.ALL) {
+            if (blocks.isEmpty() || blocks.get(blocks.size() - 1).isOfRun != column.isOfRun()) {
+                blocks.add(new Block(column.isOfRun(), new ArrayList<>()));
+            }
+            blocks.get(blocks.size() - 1).columns.add(column);
+        }
+        return List.copyOf(blocks);
+    }
+
+    static String header() throws IOException {
+        var text = new StringBuilder();
+        new CSVPrinter(text, FORMAT)
+                .printRecord(TestColumns.ALL.stream().map(TestColumn::header).toList());
+        return text.toString();
+    }
+
+    /**
+     * The rows of some tests.
+     *
+     * @param tests the runs of each
+     */
+    static String of(List<List<TestRun>> tests) throws IOException {
+        var text = new StringBuilder();
+        for (List<TestRun> runs : tests) {
+            append(runs, text);
+        }
+        return text.toString();
+    }
+
+    private static void append(List<TestRun> runs, StringBuilder text) throws IOException {
+        TestRun test = runs.get(0).ofNoRun();
+        List<String> same = new ArrayList<>();
+        for (Block block : BLOCKS) {
+            same.add(block.isOfRun ? "" : cells(block, test));
+        }
+        for (TestRun run : runs) {
+            int start = text.length();
+            for (int i = 0; i < same.size(); i++) {
+                Block block = BLOCKS.get(i);
+                text.append(block.isOfRun ? cells(block, run) : same.get(i));
+            }
+            text.deleteCharAt(start).append(FORMAT.getRecordSeparator()); // the first cell has none before it
+        }
+    }
+
+    /** Each with a comma before it. The printer would put more quotes than needed into the first cell of a row. */
+    private static String cells(Block block, TestRun run) throws IOException {
+        var text = new StringBuilder();
+        var printer = new CSVPrinter(text, FORMAT);
+        printer.print("");
+        int before = text.length();
+        for (TestColumn column : block.columns) {
+            printer.print(column.value().apply(run));
+        }
+        return text.substring(before);
+    }
+}
