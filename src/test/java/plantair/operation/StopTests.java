@@ -29,6 +29,7 @@ final class StopTests {
     private static final int ASKED_TO_STOP = 143;
 
     private static final int A_MOMENT_MS = 2_000;
+    private static final long PATIENCE_NS = 60_000_000_000L;
 
     private static final String NOTE = "came in while it stopped";
 
@@ -77,7 +78,9 @@ final class StopTests {
 
     private static void askToStop(AppProcess app) throws InterruptedException {
         app.askToStop();
+        long deadline = System.nanoTime() + PATIENCE_NS;
         while (!app.log().contains("Commencing graceful shutdown")) {
+            assertThat(System.nanoTime()).as(app.log()).isLessThan(deadline);
             Thread.sleep(20);
         }
     }
