@@ -11,12 +11,16 @@ import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import plantair.register.Records;
+import plantair.web.Search;
 
 /** The register of compressors. */
 public interface Compressors extends Records<Compressor> {
 
     String NAME = "select new plantair.equipment.CompressorName(c.id, s.facts.name, c.plate.tag)"
             + " from Compressor c join c.site s";
+
+    /** Condition of a query for compressors {@code c} whose tag fits {@code :tag}, a pattern of {@link Search}. */
+    String TAGGED = "(:tag = '" + Search.ANY + "' or lower(c.plate.tag) like lower(:tag) escape '!')";
 
     @EntityGraph(attributePaths = {"site", "ratings"})
     Optional<Compressor> findWithSiteById(long id);
@@ -34,14 +38,13 @@ public interface Compressors extends Records<Compressor> {
     /**
      * Those in service to choose from, by site and tag; nothing else of them is read.
      *
-     * @param tag part of the tag, as a pattern of {@link plantair.web.Search}
+     * @param tag part of the tag, as a pattern of {@link Search}
      */
     @Query(
             value = NAME
-                    + " where c.plate.inService = true and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')"
+                    + " where c.plate.inService = true and " + TAGGED
                     + " order by s.facts.name, c.plate.tag, c.id",
-            countQuery = "select count(c) from Compressor c where c.plate.inService = true"
-                    + " and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')")
+            countQuery = "select count(c) from Compressor c where c.plate.inService = true" + " and " + TAGGED)
     Page<CompressorName> findInService(String tag, Pageable page);
 
     /** Those in service with just this tag, in any letters, by site. */

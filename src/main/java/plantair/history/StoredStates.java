@@ -8,6 +8,7 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
+import plantair.equipment.Compressors;
 import plantair.trend.Standing;
 
 /** The projection of what the overview says of the machines. */
@@ -17,18 +18,21 @@ interface StoredStates extends Repository<MachineState, Long> {
 
     Optional<MachineState> findById(long compressorId);
 
-    /** Machines of one site or of all (site 0) with a part of a tag (a pattern of Search), those in service first, then worst first; never tested ones after those. */
+    /**
+     * Machines of one site or of all (site 0) whose tag fits, those in service first, then worst first; never tested ones after
+     * those.
+     */
     @Query(
             value = "select new plantair.history.MachineLine(c.id, c.plate.tag, s.facts.name, c.plate.kind,"
                     + " c.plate.inService, m) from Compressor c join c.site s left join MachineState m on m.compressorId = c.id"
                     + " where (:siteId = 0L or s.id = :siteId) and (:retired = true or c.plate.inService = true)"
-                    + " and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')"
+                    + " and " + Compressors.TAGGED
                     + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings"
                     + " order by c.plate.inService desc, coalesce(m.rankNumber, 1000), coalesce(m.part, 1.0),"
                     + " s.facts.name, c.plate.tag, c.id",
             countQuery = "select count(*) from Compressor c left join MachineState m"
                     + " on m.compressorId = c.id where (:siteId = 0L or c.site.id = :siteId)"
-                    + " and (:retired = true or c.plate.inService = true) and (:tag = '%%' or lower(c.plate.tag) like lower(:tag) escape '!')"
+                    + " and (:retired = true or c.plate.inService = true) and " + Compressors.TAGGED
                     + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings")
     Page<MachineLine> worstFirst(
             long siteId, String tag, boolean retired, Collection<Standing> standings, Pageable page);

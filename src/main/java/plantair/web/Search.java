@@ -6,6 +6,9 @@ import org.springframework.web.util.UriComponentsBuilder;
 /** Form bean of a list that is searched by a part of a name, for {@code fragments/search}. */
 public final class Search {
 
+    /** The pattern that every name fits. */
+    public static final String ANY = "%%";
+
     private String find = "";
 
     /** What was typed as a pattern for {@code lower(name) like lower(…) escape '!'}: names that contain it; nothing finds all. */

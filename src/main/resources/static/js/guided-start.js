@@ -110,15 +110,16 @@
   function followLabel() {
     const tag = new URLSearchParams(location.search).get("tag");
     const named = [...list.children].filter((item) => tag && item.dataset.tag.toLowerCase() === tag.trim().toLowerCase());
-    if (named.length === 1 && list.children.length > 1 && list.dataset.part === "false") {
+    if (named.length === 1 && list.children.length > 1) {
       location.replace(named[0].dataset.page);
     }
   }
 
-  if (list.dataset.part === "true" && window.caches) {
+  if (list.dataset.part === "false") {
+    followLabel();
+  } else if (window.caches) {
     addKept();
   }
-  followLabel();
   draw();
   send();
 })();

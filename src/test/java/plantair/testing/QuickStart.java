@@ -21,7 +21,7 @@ import plantair.PlantAirApplication;
 
 /**
  * The compiled program as one jar with an archive of the classes that a start loads, so that each start of a test takes a
- * quarter less. Made once a build, by the JVM that comes first; a JVM that cannot make the archive starts without it.
+ * third less. Made once a build, by the JVM that comes first; a JVM that cannot make the archive starts without it.
  */
 final class QuickStart {
 

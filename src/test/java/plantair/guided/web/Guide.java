@@ -134,7 +134,10 @@ final class Guide {
 
     /** Waits until a page is kept on the device. A function that Playwright waits for would not be awaited if it were asynchronous. */
     static void awaitKept(Page page, String path) {
-        while (!page.evaluate("path => guided.isKept(path)", path).equals(true)) {
+        for (int i = 0; !page.evaluate("path => guided.isKept(path)", path).equals(true); i++) {
+            if (i == 400) {
+                throw new AssertionError(path + " is not kept");
+            }
             page.waitForTimeout(100);
         }
     }

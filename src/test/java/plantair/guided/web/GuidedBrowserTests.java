@@ -19,7 +19,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -28,6 +27,7 @@ import plantair.testing.Database;
 import plantair.testing.NeedsBrowser;
 import plantair.testing.OnH2;
 import plantair.testing.SentForm;
+import plantair.testing.Signal;
 import plantair.testing.Visit;
 
 /** The guided test in a real browser: its steps, its stop watch, its looks. */
@@ -124,13 +124,13 @@ final class GuidedBrowserTests {
 
     /** With more machines than the list shows at once, those whose pages are kept for no signal are on it all the same. */
     @Test
-    @Timeout(120)
     void listsEveryMachineThatIsKeptOnTheDevice(Browser browser) {
         for (int i = 2; i <= 51; i++) {
             assertThat(COMPRESSOR.with("tag", "M-" + i).post(site).status()).isEqualTo(302);
         }
         assertThat(COMPRESSOR.with("tag", "Z-1").post(site).redirect()).startsWith("/compressors/52");
-        try (Visit visit = browser.phone(baseUrl())) {
+        try (Signal signal = Signal.to(baseUrl());
+                Visit visit = browser.phone(signal.baseUrl())) {
             Page page = visit.open("/guided");
             Locator last = page.locator("#machines > li[data-page='/guided/52']");
             assertThat(last).hasCount(0);
@@ -147,8 +147,15 @@ final class GuidedBrowserTests {
             assertThat(page.locator("#machines > li")).hasCount(51);
             visit.checkAccessibility();
             visit.screenshot("guided-many");
+
+            signal.cut();
+            page.context().setOffline(true);
+            page.reload();
+            assertThat(first).containsText("Z-1, ");
             first.locator("a").click();
             assertThat(page).hasURL(Pattern.compile(".*/guided/52$"));
+            assertThat(page.locator("h1")).containsText("Z-1");
+            visit.takeFaults();
         }
     }
 
