@@ -203,18 +203,18 @@ insert into offer (site_id, label, offered_on, flow, basis, pressure, power, sta
 select (select id from site where name = 'Gull Point cannery'), 'Used piston machine, Brandt yard', date '2026-05-04', '190 [cft_i]/min', 'DISPLACEMENT', '125 [psi]', '33 kW', '14.5 [psi]', '68 [degF]', '0 %', 'They say 190 cfm; that is bore, stroke and speed. Asked for a pump-up test.', true, 0 from demo_start;
 insert into offer (site_id, label, offered_on, flow, basis, pressure, power, station, temperature, humidity, price, note, open, version)
 select (select id from site where name = 'Gull Point cannery'), 'Torvane RS-30, first letter', date '2025-11-12', '118 [cft_i]/min', 'STANDARD_14_5PSIA_68F_DRY', '125 [psi]', '25.1 kW', '14.5 [psi]', '68 [degF]', '0 %', '23900 {money}', 'Too small by now.', false, 0 from demo_start;
-insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
-select 'PG-01', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_A', '2 [psi]', 12, 'On C-01.', true, 0 from demo_start;
-insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
-select 'PG-02', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-02.', true, 0 from demo_start;
-insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
-select 'PG-03', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_B', '2 [psi]', 12, 'On C-03 until 14 March 2023. Read 5 % too much; kept in the drawer as a warning.', false, 1 from demo_start;
-insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
-select 'PG-04', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '2 [psi]', 12, 'On C-03 since 14 March 2023.', true, 0 from demo_start;
-insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
-select 'PG-05', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-04 until 20 September 2023, when its glass broke.', false, 1 from demo_start;
-insert into instrument (tag, kind, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
-select 'PG-06', 'GAUGE', 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-04 since 20 September 2023.', true, 0 from demo_start;
+insert into instrument (tag, kind, site_id, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-01', 'GAUGE', (select id from site where name = 'Gull Point cannery'), 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_A', '2 [psi]', 12, 'On C-01.', true, 0 from demo_start;
+insert into instrument (tag, kind, site_id, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-02', 'GAUGE', (select id from site where name = 'Gull Point cannery'), 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-02.', true, 0 from demo_start;
+insert into instrument (tag, kind, site_id, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-03', 'GAUGE', (select id from site where name = 'Gull Point cannery'), 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_B', '2 [psi]', 12, 'On C-03 until 14 March 2023. Read 5 % too much; kept in the drawer as a warning.', false, 1 from demo_start;
+insert into instrument (tag, kind, site_id, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-04', 'GAUGE', (select id from site where name = 'Gull Point cannery'), 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '2 [psi]', 12, 'On C-03 since 14 March 2023.', true, 0 from demo_start;
+insert into instrument (tag, kind, site_id, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-05', 'GAUGE', (select id from site where name = 'Gull Point cannery'), 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-04 until 20 September 2023, when its glass broke.', false, 1 from demo_start;
+insert into instrument (tag, kind, site_id, maker, serial_number, span, grade, division, interval_months, note, in_service, version)
+select 'PG-06', 'GAUGE', (select id from site where name = 'Gull Point cannery'), 'Kestrelin 4 inch', '', '200 [psi]', 'ASME_1A', '1 [psi]', 12, 'On C-04 since 20 September 2023.', true, 0 from demo_start;
 insert into calibration (submission, instrument_id, done_on, due_on, certificate_number, laboratory, traceability, left_in_order, note, recorded_at, recorded_by)
 select cast('ae723663-117d-327f-a0a8-7b6fa2f16927' as uuid), (select id from instrument where tag = 'PG-01'), date '2024-10-22', date '2025-10-22', 'HB-2024-10-01', 'Harbour bench, deadweight tester', 'Weights traced to the national standard, invented as all else here.', true, '', timestamp with time zone '2024-10-22 22:00:00+00', 'Marguerite Bélanger' from demo_start;
 insert into calibration_point (calibration_id, position, reading, error)
@@ -3603,6 +3603,7 @@ in service: yes', 'first entry, walked round with a torch' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:40:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-01'), 'PG-01', 'tag: PG-01
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme a
@@ -3613,6 +3614,7 @@ note: On C-01.', 'first entry' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:43:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-02'), 'PG-02', 'tag: PG-02
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme 1a
@@ -3623,6 +3625,7 @@ note: On C-02.', 'first entry' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:46:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-03'), 'PG-03', 'tag: PG-03
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme b
@@ -3633,6 +3636,7 @@ note: On C-03.', 'first entry' from demo_start;
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2020-01-13 17:49:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-05'), 'PG-05', 'tag: PG-05
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme 1a
@@ -3655,6 +3659,7 @@ select timestamp with time zone '2022-08-24 18:56:00+00', 'Zdeňka Horáková', 
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2023-03-14 21:15:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-03'), 'PG-03', 'tag: PG-03
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme b
@@ -3663,6 +3668,7 @@ calibration interval, months: 12
 in service: yes
 note: On C-03.', 'tag: PG-03
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme b
@@ -3673,6 +3679,7 @@ note: On C-03 until 14 March 2023. Read 5 % too much; kept in the drawer as a wa
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2023-03-14 21:19:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-04'), 'PG-04', 'tag: PG-04
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme 1a
@@ -3721,6 +3728,7 @@ note: Two-stage, three cylinders. Second-stage valves and gaskets new on 8 June 
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, before_text, after_text, reason)
 select timestamp with time zone '2023-09-20 18:05:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-05'), 'PG-05', 'tag: PG-05
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme 1a
@@ -3729,6 +3737,7 @@ calibration interval, months: 12
 in service: yes
 note: On C-04.', 'tag: PG-05
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme 1a
@@ -3739,6 +3748,7 @@ note: On C-04 until 20 September 2023, when its glass broke.', 'glass broken' fr
 insert into change_record (changed_at, changed_by, kind, object_id, object_name, after_text, reason)
 select timestamp with time zone '2023-09-20 18:10:00+00', 'Marguerite Bélanger', 'INSTRUMENT', (select id from instrument where tag = 'PG-06'), 'PG-06', 'tag: PG-06
 kind: gauge
+kept at: Gull Point cannery
 maker and model: Kestrelin 4 inch
 span: 200 psi
 grade: asme 1a

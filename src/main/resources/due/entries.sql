@@ -8,9 +8,10 @@ left join machine_state m on m.compressor_id = c.id
 left join due_interval i on i.site_id = s.id and i.kind = 'TEST'
 where c.in_service = true
 union all
-select 'CALIBRATION', n.id, n.id, n.tag, null, null, null,
+select 'CALIBRATION', n.id, n.id, n.tag, s.id, s.name, s.zone,
        k.done_on, null, k.due_on, n.interval_months, n.id
 from instrument n
+left join site s on s.id = n.site_id
 left join calibration k on k.instrument_id = n.id
     and not exists (select 1 from calibration l where l.supersedes_id = k.id)
     and not exists (select 1 from calibration l where l.instrument_id = k.instrument_id

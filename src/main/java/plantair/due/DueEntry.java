@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param objectId of the compressor, instrument, valve or receiver
  * @param pageId of the thing whose page tells of it: a valve stands on the page of its receiver
  * @param name how people call it
- * @param siteId its site; null for an instrument, which belongs to the plant
- * @param site name of the site; null for an instrument
+ * @param siteId its site; null for an instrument that is carried between sites
+ * @param site name of the site; null for such an instrument
  * @param last when it was done last; null when no record tells
  * @param due its day; null where none can be told
  * @param state how near that is, by the day at the site

@@ -75,7 +75,7 @@ public class DueList {
 
     private DueEntry entry(ResultSet row) throws SQLException {
         DueKind kind = DueKind.valueOf(row.getString("kind"));
-        // an instrument has no site, so its day is that of UTC
+        // an instrument that is carried between sites has the day of UTC
         String zoneId = row.getString("zone");
         ZoneId zone = zoneId == null ? clock.getZone() : ZoneId.of(zoneId);
         boolean isUsual = row.getObject("interval_id") == null && kind.usualMonths() != null;

@@ -37,6 +37,11 @@ final class InstrumentFiles {
                         id("instrument_id", "id", "number of the instrument"),
                         text("tag", "how the plant calls it"),
                         code("kind", "what it measures", InstrumentKind.class),
+                        id(
+                                        "site_id",
+                                        "site_id",
+                                        "where it is kept, in sites.csv; empty when it is carried between sites")
+                                .orEmpty(),
                         text("maker", "maker and model"),
                         text("serial_number", "serial number"),
                         reading("span", "full scale less start of scale", null).orEmpty(),

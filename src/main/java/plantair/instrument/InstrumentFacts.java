@@ -3,18 +3,23 @@ package plantair.instrument;
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import plantair.quantity.Entered;
 import plantair.register.FactLines;
 import plantair.register.Facts;
+import plantair.site.Site;
 
 /**
  * What the register says of an instrument.
  *
  * @param tag how the plant calls it; once only in the plant
  * @param kind what it measures
+ * @param keptAt the site where it is kept; null when it is carried between sites
  * @param maker maker and model, may be empty
  * @param serialNumber may be empty
  * @param span full scale less start of scale; never null for a gauge
@@ -30,6 +35,10 @@ import plantair.register.Facts;
 public record InstrumentFacts(
         String tag,
         @Enumerated(EnumType.STRING) InstrumentKind kind,
+
+        @ManyToOne(fetch = FetchType.LAZY) @JoinColumn(name = "site_id") @Nullable
+        Site keptAt,
+
         String maker,
         String serialNumber,
         @Nullable Entered span,
@@ -62,6 +71,7 @@ public record InstrumentFacts(
         return new FactLines()
                 .add("tag", tag)
                 .add("kind", kind)
+                .add("kept at", keptAt == null ? null : keptAt.name())
                 .add("maker and model", maker)
                 .add("serial number", serialNumber)
                 .add("span", span)

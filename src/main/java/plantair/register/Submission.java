@@ -76,7 +76,7 @@ public final class Submission {
             edit.setVersion(version);
             clash = Clash.of(register.since(thing, seen), thing.facts(), facts);
             errors.reject("register.stale");
-        } else if (facts.isPresent() && facts.get().equals(thing.facts())) {
+        } else if (facts.isPresent() && facts.get().lines().equals(thing.facts().lines())) {
             errors.reject("register.unchanged");
         }
     }

@@ -35,10 +35,18 @@
       if (control.type === "checkbox" || control.type === "radio") {
         control.checked = fields.getAll(control.name).includes(control.value);
       } else if (fields.has(control.name)) {
+        offer(control, fields.get(control.name));
         control.value = fields.get(control.name);
       }
     }
   };
+
+  /* What was chosen from a longer list, or is not offered any more, stays chosen. */
+  function offer(control, value) {
+    if (control.options && value !== "" && ![...control.options].some((one) => one.value === value)) {
+      control.add(new Option(guided.words.chosenBefore, value));
+    }
+  }
 
   guided.show = (text, href, link) => {
     const place = document.getElementById("guide-state");

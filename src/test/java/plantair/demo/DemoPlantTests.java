@@ -183,7 +183,7 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
         assertThat(gauges)
                 .extracting(one -> one.facts().tag())
                 .containsExactly("PG-01", "PG-02", "PG-04", "PG-06", "PG-03", "PG-05");
-        assertThat(worn.facts()).isEqualTo(Gauges.PG_03);
+        assertThat(worn.facts().lines()).isEqualTo(Gauges.PG_03.lines());
         assertThat(worn.version()).isEqualTo(1);
         assertThat(CalibrationStatus.of(found, Machines.NEW_GAUGE)).isEqualTo(CalibrationStatus.OUT_OF_ORDER);
         assertThat(found.points())

@@ -1,6 +1,7 @@
 package plantair.demo;
 
 import java.time.ZoneOffset;
+import java.util.Objects;
 import java.util.UUID;
 import plantair.demo.Gauges.Calibrated;
 import plantair.instrument.AsFound;
@@ -23,9 +24,11 @@ final class GaugeSql {
     }
 
     void gauge(InstrumentFacts facts, int version) {
+        String site = Objects.requireNonNull(facts.keptAt()).name();
         script.add(new Insert("instrument")
                 .set("tag", facts.tag())
                 .set("kind", facts.kind())
+                .set("site_id", script.idOf("site", site))
                 .set("maker", facts.maker())
                 .set("serial_number", facts.serialNumber())
                 .set("span", facts.span())

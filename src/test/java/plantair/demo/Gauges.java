@@ -17,12 +17,14 @@ import plantair.quantity.Entered;
 import plantair.quantity.PressureUnit;
 import plantair.quantity.Rounded;
 import plantair.register.ChangeKind;
+import plantair.site.Site;
 
 /** The pressure gauges of the quay and their certificates; what was found is the truth about {@link Machines}. */
 final class Gauges {
 
     private static final Instant OPENED = Instant.parse("2020-01-13T17:40:00Z");
     private static final Instant CHANGED = Instant.parse("2023-03-14T21:15:00Z");
+    private static final Site QUAY = new Site(Registers.SITES.get(0));
     private static final String OLD_NOTE =
             "On C-03 until 14 March 2023. Read 5 % too much; kept in the drawer as a warning.";
 
@@ -93,6 +95,7 @@ final class Gauges {
         return new InstrumentFacts(
                 tag,
                 InstrumentKind.GAUGE,
+                QUAY,
                 "Kestrelin 4 inch",
                 "",
                 Entered.parse("200 [psi]"),

@@ -105,6 +105,7 @@ final class GroupPlant {
         InstrumentFacts gauge = new InstrumentFacts(
                 "G-" + suffix,
                 Gauges.PG_06.kind(),
+                new Site(site),
                 Gauges.PG_06.maker(),
                 suffix,
                 Gauges.PG_06.span(),

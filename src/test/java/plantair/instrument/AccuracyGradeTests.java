@@ -55,6 +55,7 @@ class AccuracyGradeTests {
     }
 
     private static InstrumentFacts facts(AccuracyGrade grade, Entered percent) {
-        return new InstrumentFacts("G", InstrumentKind.GAUGE, "", "", null, grade, percent, null, null, null, "", true);
+        return new InstrumentFacts(
+                "G", InstrumentKind.GAUGE, null, "", "", null, grade, percent, null, null, null, "", true);
     }
 }

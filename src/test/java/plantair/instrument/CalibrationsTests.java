@@ -105,7 +105,7 @@ abstract class CalibrationsTests {
     void listsInstrumentsInServiceByKind() {
         register.revise(gauge.id(), 0, retired(gauge.facts()), "broken", "Ann");
 
-        assertThat(instruments.findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(InstrumentKind.GAUGE))
+        assertThat(instruments.findAnywhere(InstrumentKind.GAUGE, 0))
                 .extracting(one -> one.facts().tag())
                 .containsExactly("G-0");
     }
@@ -130,13 +130,14 @@ abstract class CalibrationsTests {
         Entered span = isGauge ? Entered.parse("200 [psi]") : null;
         Entered division = isGauge ? Entered.parse("2 [psi]") : null;
         AccuracyGrade grade = isGauge ? AccuracyGrade.ASME_1A : null;
-        return new InstrumentFacts(tag, kind, "", "", span, grade, null, null, division, 12, "", true);
+        return new InstrumentFacts(tag, kind, null, "", "", span, grade, null, null, division, 12, "", true);
     }
 
     private static InstrumentFacts retired(InstrumentFacts now) {
         return new InstrumentFacts(
                 now.tag(),
                 now.kind(),
+                now.keptAt(),
                 now.maker(),
                 now.serialNumber(),
                 now.span(),

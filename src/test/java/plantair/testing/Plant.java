@@ -137,9 +137,15 @@ public final class Plant {
 
     /** A gauge of 200 psi, 1 % of span, without a certificate. */
     public Instrument gauge(String tag) {
+        return gauge(tag, null, true);
+    }
+
+    /** The same, kept at a site or carried between sites. */
+    public Instrument gauge(String tag, @Nullable Site keptAt, boolean inService) {
         return instruments.saveAndFlush(new Instrument(new InstrumentFacts(
                 tag,
                 InstrumentKind.GAUGE,
+                keptAt,
                 "",
                 "",
                 Entered.parse("200 [psi]"),
@@ -149,7 +155,7 @@ public final class Plant {
                 Entered.parse("2 [psi]"),
                 12,
                 "",
-                true)));
+                inService)));
     }
 
     /** Finds a gauge reading 4 psi high at the stop of a usual run, and restates the tests made with it before. */

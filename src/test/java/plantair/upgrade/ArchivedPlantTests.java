@@ -28,6 +28,7 @@ abstract class ArchivedPlantTests {
             "chain_end",
             "machine_state",
             StoredResults.TABLE,
+            "shedlock",
             "spring_session",
             "spring_session_attributes");
 

@@ -63,6 +63,7 @@ class GuidedController {
             @PathVariable long id,
             @RequestParam(required = false) @Nullable String draft,
             @RequestParam(defaultValue = "") String tag,
+            @RequestParam(defaultValue = "") String anywhere,
             UnitSet units,
             Person person,
             Model model) {
@@ -76,6 +77,9 @@ class GuidedController {
         }
         if (!tag.isEmpty()) {
             form.setTagRead(tag);
+        }
+        if (!anywhere.isEmpty()) {
+            form.setAnywhere("true");
         }
         return show(model, form, compressor, person);
     }
@@ -94,7 +98,7 @@ class GuidedController {
 
     private String show(Model model, GuidedForm form, Compressor compressor, Person person) {
         model.addAttribute("form", form);
-        page.fill(model, compressor, person);
+        page.fill(model, compressor, form, person);
         return PAGE;
     }
 

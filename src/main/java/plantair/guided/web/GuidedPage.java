@@ -27,7 +27,6 @@ import plantair.instrument.CalibrationStatus;
 import plantair.instrument.Calibrations;
 import plantair.instrument.Instrument;
 import plantair.instrument.InstrumentKind;
-import plantair.instrument.Instruments;
 import plantair.quantity.FixedUnit;
 import plantair.testrecord.GuideLog;
 import plantair.testrecord.web.TestFormPage;
@@ -43,7 +42,6 @@ class GuidedPage {
     private final TestFormPage page;
     private final Receivers receivers;
     private final VesselStops vesselStops;
-    private final Instruments instruments;
     private final Calibrations calibrations;
     private final Choices choices;
     private final MessageSource messages;
@@ -53,7 +51,6 @@ class GuidedPage {
             TestFormPage page,
             Receivers receivers,
             VesselStops vesselStops,
-            Instruments instruments,
             Calibrations calibrations,
             Choices choices,
             MessageSource messages,
@@ -61,7 +58,6 @@ class GuidedPage {
         this.page = page;
         this.receivers = receivers;
         this.vesselStops = vesselStops;
-        this.instruments = instruments;
         this.calibrations = calibrations;
         this.choices = choices;
         this.messages = messages;
@@ -92,14 +88,14 @@ class GuidedPage {
         }
     }
 
-    void fill(Model model, Compressor compressor, Person person) {
-        page.fill(model, compressor);
+    void fill(Model model, Compressor compressor, GuidedForm form, Person person) {
+        page.fill(model, compressor, form);
         LocalDate today = LocalDate.now(clock.withZone(compressor.site().facts().zoneId()));
         model.addAttribute("machine", Machine.of(compressor.facts().plate()));
         model.addAttribute("zone", compressor.site().facts().zone());
         model.addAttribute("username", person.username());
         model.addAttribute("stops", stops(compressor.site().id(), today));
-        model.addAttribute("pastDate", pastDate(today));
+        model.addAttribute("pastDate", pastDate(compressor, form, today));
         model.addAttribute("prepareTicks", ticks(Tick.PREPARED));
         model.addAttribute("isolateTicks", ticks(Tick.ISOLATED));
         model.addAttribute("backTicks", ticks(Tick.PUT_BACK));
@@ -134,13 +130,13 @@ class GuidedPage {
                 .toList();
     }
 
-    private List<Note> pastDate(LocalDate today) {
+    private List<Note> pastDate(Compressor compressor, GuidedForm form, LocalDate today) {
         List<Instrument> all = Stream.of(
                         InstrumentKind.GAUGE,
                         InstrumentKind.TIMER,
                         InstrumentKind.THERMOMETER,
                         InstrumentKind.BAROMETER)
-                .flatMap(kind -> instruments.findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(kind).stream())
+                .flatMap(kind -> page.offered(kind, compressor, form).stream())
                 .toList();
         Map<Long, Calibration> latest = new HashMap<>();
         calibrations.findCurrent(all.stream().map(Instrument::id).toList()).stream()

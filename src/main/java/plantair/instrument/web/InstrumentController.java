@@ -53,7 +53,8 @@ final class InstrumentController {
 
     @GetMapping("/instruments/{id}")
     String show(@PathVariable long id, UnitSet units, Model model) {
-        Instrument instrument = instruments.findById(id).orElseThrow(() -> new NoSuchRecord("instrument " + id));
+        Instrument instrument =
+                instruments.findWithSiteById(id).orElseThrow(() -> new NoSuchRecord("instrument " + id));
         List<Calibration> current = calibrations.findCurrent(List.of(id));
         Calibration latest = current.isEmpty() ? null : current.get(current.size() - 1);
         model.addAttribute("instrument", view(instrument, latest, units));

@@ -14,6 +14,7 @@ final class InstrumentForm {
 
     private String kind = "";
     private String tag = "";
+    private String site = "";
     private String maker = "";
     private String serialNumber = "";
     private EnteredField span = new EnteredField();
@@ -45,6 +46,7 @@ final class InstrumentForm {
         var form = new InstrumentForm();
         form.kind = facts.kind().name();
         form.tag = facts.tag();
+        form.site = facts.keptAt() == null ? "" : String.valueOf(facts.keptAt().id());
         form.maker = facts.maker();
         form.serialNumber = facts.serialNumber();
         form.span = EnteredField.of(facts.span(), unit);
@@ -73,6 +75,14 @@ final class InstrumentForm {
 
     public void setTag(String tag) {
         this.tag = tag;
+    }
+
+    public String getSite() {
+        return site;
+    }
+
+    public void setSite(String site) {
+        this.site = site;
     }
 
     public String getMaker() {

@@ -20,6 +20,8 @@ import plantair.instrument.Instruments;
 import plantair.quantity.FixedUnit;
 import plantair.register.Register;
 import plantair.register.Submission;
+import plantair.site.Sites;
+import plantair.web.Choice;
 import plantair.web.Choices;
 import plantair.web.NoSuchRecord;
 import plantair.web.Person;
@@ -34,16 +36,24 @@ final class InstrumentFormController {
 
     private final Instruments instruments;
     private final Register<InstrumentFacts, Instrument> register;
+    private final Sites sites;
     private final Choices choices;
 
-    InstrumentFormController(Instruments instruments, Register<InstrumentFacts, Instrument> register, Choices choices) {
+    InstrumentFormController(
+            Instruments instruments, Register<InstrumentFacts, Instrument> register, Sites sites, Choices choices) {
         this.instruments = instruments;
         this.register = register;
+        this.sites = sites;
         this.choices = choices;
     }
 
     @ModelAttribute
     void lists(Model model) {
+        model.addAttribute(
+                "sites",
+                sites.findAllByOrderByFactsName().stream()
+                        .map(site -> new Choice(String.valueOf(site.id()), site.name()))
+                        .toList());
         model.addAttribute("kinds", choices.of("instrument.kind", InstrumentKind.class));
         model.addAttribute("grades", choices.of("grade", AccuracyGrade.class));
         model.addAttribute("percent", UnitChoices.only(FixedUnit.PERCENT));
@@ -63,7 +73,7 @@ final class InstrumentFormController {
             Person person) {
         InstrumentKind kind = kind(form.getKind());
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
-        Optional<InstrumentFacts> facts = new InstrumentReader(sent, kind).read(form);
+        Optional<InstrumentFacts> facts = new InstrumentReader(sent, kind, sites).read(form);
         checkTag(sent, facts, 0);
         var saved = sent.save("tag", by -> register.add(new Instrument(facts.orElseThrow()), by.reason(), by.by()));
         return saved.isPresent()
@@ -87,7 +97,7 @@ final class InstrumentFormController {
         Instrument instrument = find(id);
         var sent = new Submission(form.getEdit(), form.getConfirmed(), errors, person);
         Optional<InstrumentFacts> facts =
-                new InstrumentReader(sent, instrument.facts().kind()).read(form);
+                new InstrumentReader(sent, instrument.facts().kind(), sites).read(form);
         checkTag(sent, facts, id);
         sent.change(register, instrument, facts);
         var saved = sent.save(
@@ -96,7 +106,7 @@ final class InstrumentFormController {
     }
 
     private Instrument find(long id) {
-        return instruments.findById(id).orElseThrow(() -> new NoSuchRecord("instrument " + id));
+        return instruments.findWithSiteById(id).orElseThrow(() -> new NoSuchRecord("instrument " + id));
     }
 
     private static InstrumentKind kind(String name) {

@@ -9,6 +9,8 @@ import plantair.quantity.FixedUnit;
 import plantair.quantity.PressureDifference;
 import plantair.quantity.PressureUnit;
 import plantair.register.Submission;
+import plantair.site.Site;
+import plantair.site.Sites;
 import plantair.web.EnteredField;
 
 /**
@@ -16,8 +18,9 @@ import plantair.web.EnteredField;
  *
  * @param sent the form
  * @param kind what it measures
+ * @param sites where it can be kept
  */
-record InstrumentReader(Submission sent, InstrumentKind kind) {
+record InstrumentReader(Submission sent, InstrumentKind kind, Sites sites) {
 
     private static final double LEAST_SPAN_KPA = 60;
     private static final double MOST_SPAN_KPA = 40_000;
@@ -28,6 +31,7 @@ record InstrumentReader(Submission sent, InstrumentKind kind) {
         var checks = sent.checks();
         boolean isGauge = kind == InstrumentKind.GAUGE;
         var tag = checks.text("tag", form.getTag(), 40, true);
+        var site = site(form.getSite());
         var maker = checks.text("maker", form.getMaker(), 120, false);
         var serial = checks.text("serialNumber", form.getSerialNumber(), 80, false);
         var span = KindUnits.hasSpan(kind) ? reading("span", form.getSpan(), isGauge) : Optional.<Entered>empty();
@@ -48,6 +52,7 @@ record InstrumentReader(Submission sent, InstrumentKind kind) {
         return Optional.of(new InstrumentFacts(
                 tag.get(),
                 kind,
+                site.orElse(null),
                 maker.orElse(""),
                 serial.orElse(""),
                 span.orElse(null),
@@ -58,6 +63,15 @@ record InstrumentReader(Submission sent, InstrumentKind kind) {
                 months.orElse(null),
                 note.orElse(""),
                 Boolean.parseBoolean(form.getInService())));
+    }
+
+    private Optional<Site> site(String typed) {
+        Optional<Long> id = sent.checks().id("site", typed, false);
+        Optional<Site> site = id.flatMap(sites::findById);
+        if (id.isPresent() && site.isEmpty()) {
+            sent.reject("site", "instrument.site.unknown");
+        }
+        return site;
     }
 
     private Optional<Entered> reading(String path, EnteredField field, boolean required) {

@@ -17,6 +17,7 @@ import plantair.web.UnitSet;
  *
  * @param named id and tag
  * @param kind code of what it measures
+ * @param site name of the site where it is kept; null when it is carried between sites
  * @param maker maker and model, may be empty
  * @param serialNumber may be empty
  * @param span as typed and, of a gauge, in the person's unit
@@ -33,6 +34,7 @@ import plantair.web.UnitSet;
 record InstrumentView(
         Named named,
         String kind,
+        @Nullable String site,
         String maker,
         String serialNumber,
         @Nullable String span,
@@ -60,6 +62,7 @@ record InstrumentView(
         return new InstrumentView(
                 new Named(instrument.id(), facts.tag()),
                 facts.kind().name(),
+                facts.keptAt() == null ? null : facts.keptAt().name(),
                 facts.maker(),
                 facts.serialNumber(),
                 text(facts.span(), isGauge, units),

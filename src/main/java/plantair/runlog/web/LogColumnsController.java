@@ -73,7 +73,8 @@ final class LogColumnsController {
         LogText text = text(log);
         LogChoices guess = LogGuess.of(text, units.pressure());
         LogReadings readings = LogReadings.of(text, guess, ResultProjection.stationPressure(test));
-        return page.fill(new ModelAndView("logs/columns", "form", LogForm.of(guess)), test, log)
+        LogForm form = LogForm.of(guess);
+        return page.fill(new ModelAndView("logs/columns", "form", form), test, log, form)
                 .addObject("preview", page.preview(text, guess, readings, units));
     }
 
@@ -94,7 +95,11 @@ final class LogColumnsController {
             return gone(id, redirect);
         }
         try (Waiting log = found.get()) {
-            return save(test, log, form, errors, action.equals("look"), units, person, redirect);
+            boolean anywhere = action.equals("anywhere");
+            if (anywhere) {
+                form.setAnywhere("true");
+            }
+            return save(test, log, form, errors, anywhere || action.equals("look"), units, person, redirect);
         }
     }
 
@@ -123,7 +128,8 @@ final class LogColumnsController {
         }
         var again = new ModelAndView(
                 "logs/columns", look && !errors.hasErrors() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
-        return page.fill(again, test, log).addObject("preview", page.preview(text, form, choices, readings, units));
+        return page.fill(again, test, log, form)
+                .addObject("preview", page.preview(text, form, choices, readings, units));
     }
 
     /** What would be recorded for nothing, or wrongly. */

@@ -18,6 +18,7 @@ public final class LogForm {
     private String pressureUnit = "";
     private String reference = "";
     private String logger = "";
+    private String anywhere = "";
     private String note = "";
 
     static LogForm of(LogChoices guess) {
@@ -126,6 +127,15 @@ public final class LogForm {
 
     public void setReference(String reference) {
         this.reference = reference;
+    }
+
+    /** Not blank when gauges of every site are offered. */
+    public String getAnywhere() {
+        return anywhere;
+    }
+
+    public void setAnywhere(String anywhere) {
+        this.anywhere = anywhere;
     }
 
     public String getLogger() {

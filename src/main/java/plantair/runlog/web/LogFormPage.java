@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.ModelAndView;
+import plantair.instrument.Instrument;
 import plantair.instrument.InstrumentKind;
 import plantair.instrument.Instruments;
 import plantair.quantity.PressureUnit;
@@ -39,12 +40,15 @@ final class LogFormPage {
     }
 
     /** Puts the choice lists into the model. */
-    ModelAndView fill(ModelAndView page, PumpUpTest test, Waiting log) {
-        List<Choice> gauges =
-                instruments.findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(InstrumentKind.GAUGE).stream()
-                        .map(one ->
-                                new Choice(String.valueOf(one.id()), one.facts().tag()))
-                        .toList();
+    ModelAndView fill(ModelAndView page, PumpUpTest test, Waiting log, LogForm form) {
+        long siteId = test.compressor().site().id();
+        long chosen = form.getLogger().matches("\\d{1,18}") ? Long.parseLong(form.getLogger()) : 0;
+        List<Instrument> offered = form.getAnywhere().isEmpty()
+                ? instruments.findAtHand(InstrumentKind.GAUGE, siteId, chosen)
+                : instruments.findAnywhere(InstrumentKind.GAUGE, chosen);
+        List<Choice> gauges = offered.stream()
+                .map(one -> new Choice(String.valueOf(one.id()), one.facts().tag()))
+                .toList();
         return page.addObject("testId", test.id())
                 .addObject("key", log.id())
                 .addObject("tag", test.compressor().tag())
@@ -55,7 +59,11 @@ final class LogFormPage {
                 .addObject("formats", choices.of("log.format", TimeFormat.class))
                 .addObject("references", choices.of("log.reference", PressureReference.class))
                 .addObject("pressures", units())
-                .addObject("gauges", gauges);
+                .addObject("gauges", gauges)
+                .addObject(
+                        "elsewhere",
+                        form.getAnywhere().isEmpty()
+                                && instruments.existsByFactsInServiceTrueAndFactsKeptAtIdNot(siteId));
     }
 
     private static List<Choice> units() {

@@ -26,23 +26,42 @@ class InstrumentChoices {
         this.calibrations = calibrations;
     }
 
-    List<Choice> of(InstrumentKind kind) {
-        return instruments.findAllByFactsKindAndFactsInServiceTrueOrderByFactsTag(kind).stream()
+    /**
+     * Those that a form offers: kept at the site or carried between sites, with {@link TestForm#getAnywhere()} all; what is
+     * chosen stays, also when it is kept elsewhere or retired by now.
+     */
+    List<Instrument> offered(InstrumentKind kind, long siteId, TestForm form) {
+        long chosen = chosen(form.instrument(kind));
+        return form.getAnywhere().isEmpty()
+                ? instruments.findAtHand(kind, siteId, chosen)
+                : instruments.findAnywhere(kind, chosen);
+    }
+
+    /** {@link #offered} as a choice list. */
+    List<Choice> of(InstrumentKind kind, long siteId, TestForm form) {
+        return offered(kind, siteId, form).stream()
                 .map(instrument -> new Choice(
                         String.valueOf(instrument.id()), instrument.facts().tag()))
                 .toList();
     }
 
+    /** Whether there are more than a form of this site offers at first. */
+    boolean hasMore(long siteId) {
+        return instruments.existsByFactsInServiceTrueAndFactsKeptAtIdNot(siteId);
+    }
+
+    private static long chosen(String typed) {
+        return typed.matches("\\d{1,18}") ? Long.parseLong(typed) : 0;
+    }
+
     /** Copies of what was chosen, as it stood on the day of the test; what is not in the register is rejected. */
     List<InstrumentCopy> read(TestForm form, LocalDate day, FieldChecks checks, Errors errors) {
         List<InstrumentCopy> copies = new ArrayList<>();
-        read("gauge", form.getGauge(), InstrumentKind.GAUGE, day, checks, errors)
+        read("gauge", InstrumentKind.GAUGE, form, day, checks, errors).ifPresent(copies::add);
+        read("timer", InstrumentKind.TIMER, form, day, checks, errors).ifPresent(copies::add);
+        read("thermometer", InstrumentKind.THERMOMETER, form, day, checks, errors)
                 .ifPresent(copies::add);
-        read("timer", form.getTimer(), InstrumentKind.TIMER, day, checks, errors)
-                .ifPresent(copies::add);
-        read("thermometer", form.getThermometer(), InstrumentKind.THERMOMETER, day, checks, errors)
-                .ifPresent(copies::add);
-        read("barometerUsed", form.getBarometerUsed(), InstrumentKind.BAROMETER, day, checks, errors)
+        read("barometerUsed", InstrumentKind.BAROMETER, form, day, checks, errors)
                 .ifPresent(copies::add);
         Optional<InstrumentCopy> past =
                 copies.stream().filter(InstrumentCopy::isPastItsDate).findFirst();
@@ -54,8 +73,8 @@ class InstrumentChoices {
     }
 
     private Optional<InstrumentCopy> read(
-            String path, String typed, InstrumentKind kind, LocalDate day, FieldChecks checks, Errors errors) {
-        Optional<Long> id = checks.id(path, typed, false);
+            String path, InstrumentKind kind, TestForm form, LocalDate day, FieldChecks checks, Errors errors) {
+        Optional<Long> id = checks.id(path, form.instrument(kind), false);
         Optional<Instrument> found = id.flatMap(instruments::findById)
                 .filter(instrument -> instrument.facts().kind() == kind);
         if (id.isPresent() && found.isEmpty()) {

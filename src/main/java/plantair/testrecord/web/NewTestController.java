@@ -108,7 +108,7 @@ class NewTestController {
         hold.ifPresent(found -> form.getChecks().fill(Objects.requireNonNull(leakTest), found));
         form.name(last.map(PumpUpTest::instruments).orElse(List.of()));
         model.addAttribute("form", form);
-        page.fill(model, compressor);
+        page.fill(model, compressor, form);
         return FORM;
     }
 
@@ -127,7 +127,12 @@ class NewTestController {
         Compressor compressor = find(id);
         if (action.equals("add-run")) {
             form.addRun(units);
-            page.fill(model, compressor);
+            page.fill(model, compressor, form);
+            return FORM;
+        }
+        if (action.equals("anywhere")) {
+            form.setAnywhere("true");
+            page.fill(model, compressor, form);
             return FORM;
         }
         Optional<TestDraft> draft = reader.read(form, compressor, errors);
@@ -141,7 +146,7 @@ class NewTestController {
             model.addAttribute("warnings", warnings);
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        page.fill(model, compressor);
+        page.fill(model, compressor, form);
         return FORM;
     }
 

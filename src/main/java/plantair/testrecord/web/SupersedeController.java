@@ -68,8 +68,9 @@ class SupersedeController {
             Flash.say(redirect, "review.lock.closed");
             return "redirect:/tests/" + id;
         }
-        model.addAttribute("form", TestForm.from(test, units));
-        return show(model, test);
+        TestForm form = TestForm.from(test, units);
+        model.addAttribute("form", form);
+        return show(model, test, form);
     }
 
     @PostMapping("/tests/{id}/supersede")
@@ -87,7 +88,11 @@ class SupersedeController {
         PumpUpTest old = find(id);
         if (action.equals("add-run")) {
             form.addRun(units);
-            return show(model, old);
+            return show(model, old, form);
+        }
+        if (action.equals("anywhere")) {
+            form.setAnywhere("true");
+            return show(model, old, form);
         }
         compressors.findLockedById(old.compressor().id()); // so that nobody reviews the test meanwhile
         var checks = new FieldChecks(errors);
@@ -108,7 +113,7 @@ class SupersedeController {
             model.addAttribute("warnings", warnings);
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        return show(model, old);
+        return show(model, old, form);
     }
 
     /** A reviewed test is locked for whoever may not manage. */
@@ -126,10 +131,10 @@ class SupersedeController {
         return reason.flatMap(why -> lock.map(whyNow -> new CorrectionReason(why, whyNow)));
     }
 
-    private String show(Model model, PumpUpTest old) {
+    private String show(Model model, PumpUpTest old, TestForm form) {
         model.addAttribute(
                 "review", reviews.findByTestId(old.id()).map(ReviewMark::of).orElse(null));
-        page.fill(model, old.compressor());
+        page.fill(model, old.compressor(), form);
         model.addAttribute("oldId", old.id());
         return FORM;
     }

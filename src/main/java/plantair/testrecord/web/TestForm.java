@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.modulith.NamedInterface;
+import plantair.instrument.InstrumentKind;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.VolumePart;
 import plantair.quantity.FixedUnit;
@@ -47,6 +48,7 @@ public class TestForm {
     private String thermometer = "";
     private String barometerUsed = "";
     private String overrideReason = "";
+    private String anywhere = "";
     private ChecksForm checks = new ChecksForm();
     private List<String> receivers = new ArrayList<>();
     private List<String> pipes = new ArrayList<>();
@@ -118,6 +120,17 @@ public class TestForm {
                 case OTHER -> {}
             }
         }
+    }
+
+    /** What is chosen of a kind. */
+    final String instrument(InstrumentKind kind) {
+        return switch (kind) {
+            case GAUGE -> gauge;
+            case TIMER -> timer;
+            case THERMOMETER -> thermometer;
+            case BAROMETER -> barometerUsed;
+            case OTHER -> "";
+        };
     }
 
     private void choose(List<VolumeCopy> volumes) {
@@ -268,6 +281,15 @@ public class TestForm {
 
     public void setRuns(@Nullable List<RunForm> runs) {
         this.runs = runs == null ? new ArrayList<>() : runs;
+    }
+
+    /** Not blank when instruments of every site are offered. */
+    public String getAnywhere() {
+        return anywhere;
+    }
+
+    public void setAnywhere(@Nullable String anywhere) {
+        this.anywhere = text(anywhere);
     }
 
     public String getGauge() {

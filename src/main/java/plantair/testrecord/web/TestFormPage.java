@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import plantair.equipment.Compressor;
 import plantair.equipment.Control;
+import plantair.instrument.Instrument;
 import plantair.instrument.InstrumentKind;
 import plantair.pumpup.AirTemperature;
 import plantair.pumpup.StaticHold;
@@ -41,7 +42,7 @@ public class TestFormPage {
     }
 
     /** Puts the choice lists into the model. */
-    public void fill(Model model, Compressor compressor) {
+    public void fill(Model model, Compressor compressor, TestForm form) {
         long siteId = compressor.site().id();
         model.addAttribute("compressorId", compressor.id());
         model.addAttribute("tag", compressor.tag());
@@ -57,10 +58,11 @@ public class TestFormPage {
         model.addAttribute("volumes", UnitChoices.volume());
         model.addAttribute("percent", UnitChoices.only(FixedUnit.PERCENT));
         model.addAttribute("rpm", UnitChoices.only(FixedUnit.RPM));
-        model.addAttribute("gauges", instruments.of(InstrumentKind.GAUGE));
-        model.addAttribute("timers", instruments.of(InstrumentKind.TIMER));
-        model.addAttribute("thermometers", instruments.of(InstrumentKind.THERMOMETER));
-        model.addAttribute("barometersUsed", instruments.of(InstrumentKind.BAROMETER));
+        model.addAttribute("gauges", instruments.of(InstrumentKind.GAUGE, siteId, form));
+        model.addAttribute("timers", instruments.of(InstrumentKind.TIMER, siteId, form));
+        model.addAttribute("thermometers", instruments.of(InstrumentKind.THERMOMETER, siteId, form));
+        model.addAttribute("barometersUsed", instruments.of(InstrumentKind.BAROMETER, siteId, form));
+        model.addAttribute("elsewhere", form.getAnywhere().isEmpty() && instruments.hasMore(siteId));
         model.addAttribute("places", choices.of("place", StaticHold.Place.class));
         model.addAttribute("answers", choices.of("answer", ChecksReader.Answer.class));
         model.addAttribute("powers", UnitChoices.power());
@@ -68,6 +70,11 @@ public class TestFormPage {
         model.addAttribute("amps", UnitChoices.only(FixedUnit.AMPERE));
         model.addAttribute("variableSpeed", compressor.facts().plate().control() == Control.VARIABLE_SPEED);
         model.addAttribute("mostRuns", TestForm.MOST_RUNS);
+    }
+
+    /** The instruments of a kind that a form offers. */
+    public List<Instrument> offered(InstrumentKind kind, Compressor compressor, TestForm form) {
+        return instruments.offered(kind, compressor.site().id(), form);
     }
 
     /** What looks unlikely in a draft, beside the fields of its form. */

@@ -181,6 +181,15 @@ abstract class DuePagesTests {
     }
 
     @Test
+    void listsACalibrationWithTheSiteWhereTheInstrumentIsKept() {
+        plant.gauge("G-N", plant.site("Annex", "Asia/Tokyo"), true);
+
+        assertThat(rows("").get(0)).contains("G-N ■ none on record – calibration Annex");
+        assertThat(rows("?site=2")).hasSize(1);
+        assertThat(rows("?site=1")).isEmpty();
+    }
+
+    @Test
     void filtersAndPages() {
         for (int i = 0; i < 52; i++) {
             plant.compressor(plant.site("S" + i, "UTC"), "C-" + i);

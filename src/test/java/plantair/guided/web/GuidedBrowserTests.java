@@ -3,6 +3,7 @@ package plantair.guided.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static plantair.testing.PlantForms.COMPRESSOR;
+import static plantair.testing.PlantForms.GAUGE;
 import static plantair.testing.PlantForms.PIPE;
 import static plantair.testing.PlantForms.RECEIVER;
 import static plantair.testing.PlantForms.SITE;
@@ -156,6 +157,26 @@ final class GuidedBrowserTests {
             assertThat(page).hasURL(Pattern.compile(".*/guided/52$"));
             assertThat(page.locator("h1")).containsText("Z-1");
             visit.takeFaults();
+        }
+    }
+
+    @Test
+    void keepsAGaugeThatWasBorrowedFromAnotherSite(Browser browser) {
+        SITE.with("name", "South works").post(site);
+        GAUGE.with("tag", "G-THERE").with("site", "2").post(site);
+        try (Visit visit = browser.phone(baseUrl())) {
+            Page page = visit.open("/guided/1");
+            Locator gauge = page.locator("#gauge");
+            assertThat(gauge.locator("option")).hasCount(1);
+
+            page.getByText("Offer instruments of every site").click();
+            gauge.selectOption("G-THERE");
+            page.waitForTimeout(300);
+            visit.checkAccessibility();
+            visit.open("/guided/1");
+
+            assertThat(gauge).hasValue("1");
+            assertThat(gauge.locator("option:checked")).hasText("chosen before, not in this list");
         }
     }
 

@@ -12,6 +12,7 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
+import plantair.testing.PlantForms;
 import plantair.testing.SentForm;
 
 /** Instruments and their calibrations. It is 2026-06-15, noon UTC. */
@@ -64,7 +65,7 @@ abstract class InstrumentWebTests {
         assertThat(GAUGE.post(site).redirect()).isEqualTo("/instruments/1");
 
         assertThat(SentForm.get(site, "/instruments").text())
-                .contains("G-1 pressure gauge ○ no certificate 200 psi Bourdon 200");
+                .contains("G-1 pressure gauge ○ no certificate carried between sites 200 psi Bourdon 200");
         assertThat(SentForm.get(site, "/instruments/1").text())
                 .contains("ASME B40.100 grade A: 2, 1, 2 % of span", "12 months", "No calibration is on record");
         assertThat(SentForm.get(site, "/changes").text()).contains("Instrument G-1 new", "grade: asme a");
@@ -101,7 +102,9 @@ abstract class InstrumentWebTests {
             gradePercent.number | 2     | gradePercent   | says the percent already
             division.number     | 0     | division       | more than zero
             division.number     | 200   | division       | smaller than the span
-            intervalMonths      | 0     | intervalMonths | from 1 to 120""")
+            intervalMonths      | 0     | intervalMonths | from 1 to 120
+            site                | 7     | site           | no such site
+            site                | x     | site           | not in the list""")
     void keepsWhatWasTypedOfAGauge(String field, String typed, String beside, String message) {
         var answer = GAUGE.with(field, typed).post(site);
 
@@ -132,6 +135,24 @@ abstract class InstrumentWebTests {
         assertThat(change.with("edit.reason", "dropped").post(site).redirect()).isEqualTo("/instruments/1");
         assertThat(SentForm.get(site, "/instruments").text()).contains("retired");
         assertThat(change.with("edit.reason", "late").post(site).status()).isEqualTo(409);
+    }
+
+    @Test
+    void isKeptAtASiteAndMovesWithAReason() {
+        PlantForms.SITE.post(site);
+        PlantForms.SITE.with("name", "South works").post(site);
+        GAUGE.with("site", "1").post(site);
+        var move = GAUGE.at("/instruments/1").with("edit.version", "0").with("edit.reason", "lent");
+
+        assertThat(SentForm.get(site, "/instruments").text()).contains("no certificate North works 200 psi");
+        assertThat(SentForm.get(site, "/instruments/1/edit").typed("site")).isEqualTo("1");
+        assertThat(move.with("site", "1").post(site).text()).contains("Nothing here differs");
+        move.with("site", "2").post(site);
+        assertThat(SentForm.get(site, "/instruments/1").text()).contains("Kept at South works");
+        move.with("edit.version", "1").with("site", "").post(site);
+        assertThat(SentForm.get(site, "/instruments/1").text()).contains("Kept at carried between sites");
+        assertThat(SentForm.get(site, "/changes").text())
+                .contains("kept at: North works", "kept at: South works", "lent");
     }
 
     @Test
