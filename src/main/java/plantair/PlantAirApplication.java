@@ -32,6 +32,7 @@ public class PlantAirApplication {
                 List.of(args).contains("--" + REBUILD_RESULTS) || List.of(args).contains(VERIFY);
         if (command) {
             application.setWebApplicationType(WebApplicationType.NONE);
+            application.setLazyInitialization(true); // the pages are not needed
         }
         var context = application.run(args);
         if (command) {

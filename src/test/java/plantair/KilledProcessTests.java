@@ -31,7 +31,7 @@ final class KilledProcessTests {
 
     @Test
     void losesNothingOnH2() throws Exception {
-        try (AppProcess app = AppProcess.onH2File(folder)) {
+        try (AppProcess app = AppProcess.onH2File(folder, AppProcess.LAZY)) {
             killAgainAndAgain(app);
         }
     }
@@ -39,7 +39,7 @@ final class KilledProcessTests {
     @Test
     void losesNothingOnPostgres() throws Exception {
         try (var server = OwnPostgres.start(folder.resolve("server"));
-                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user())) {
+                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user(), AppProcess.LAZY)) {
             killAgainAndAgain(app);
         }
     }
@@ -66,7 +66,7 @@ final class KilledProcessTests {
     @Test
     void losesNothingWhenTheDatabaseServerIsKilled() throws Exception {
         try (var server = OwnPostgres.start(folder.resolve("server"));
-                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user())) {
+                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user(), AppProcess.LAZY)) {
             Client ann = registered(app);
             var writers = new Writers(ann);
             writers.start();

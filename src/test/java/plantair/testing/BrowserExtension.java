@@ -47,6 +47,7 @@ final class BrowserExtension implements ExecutionCondition, ParameterResolver {
     static Optional<Path> chromium(Map<String, String> environment) {
         return Stream.of(
                         environment.get("CHROMIUM"),
+                        "/usr/bin/chromium-headless-shell", // the same engine without a window takes a third less
                         "/usr/bin/chromium",
                         "/usr/bin/chromium-browser",
                         "/usr/bin/google-chrome")

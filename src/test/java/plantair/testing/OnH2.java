@@ -8,6 +8,7 @@ import java.lang.annotation.Target;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
 import org.springframework.context.annotation.Import;
 
 /**
@@ -26,7 +27,7 @@ import org.springframework.context.annotation.Import;
             OnH2.NO_WAIT,
             "plantair.backup.directory=target/backups"
         })
-@AutoConfigureMockMvc
+@AutoConfigureMockMvc(print = MockMvcPrint.NONE)
 @Import({FixedClock.class, Database.class, People.class})
 public @interface OnH2 {
 

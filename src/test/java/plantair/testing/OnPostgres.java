@@ -8,6 +8,7 @@ import java.lang.annotation.Target;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
 import org.springframework.context.annotation.Import;
 
 /** As {@link OnH2}, on PostgreSQL; {@link PostgresServer} says which one. */
@@ -17,6 +18,6 @@ import org.springframework.context.annotation.Import;
 @SpringBootTest(
         webEnvironment = WebEnvironment.RANDOM_PORT,
         properties = {People.QUICK_HASH, OnH2.NO_WAIT, "plantair.backup.directory=target/backups"})
-@AutoConfigureMockMvc
+@AutoConfigureMockMvc(print = MockMvcPrint.NONE)
 @Import({FixedClock.class, Database.class, People.class, PostgresConfiguration.class})
 public @interface OnPostgres {}

@@ -41,6 +41,9 @@ final class TodaysProgram implements AutoCloseable {
                 "--server.port=0",
                 "--plantair.demo-password=" + PASSWORD,
                 "--plantair.bcrypt-strength=4",
+                "--spring.main.lazy-initialization=true", // one start after the other; what is not asked for need not
+                // be made
+                "--spring.data.jpa.repositories.bootstrap-mode=lazy",
                 "--plantair.backup.directory=target/backups",
                 "--spring.task.scheduling.shutdown.await-termination=false"));
     }

@@ -8,12 +8,13 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 
 @SpringBootTest(
         classes = {SampleSite.class, SampleSite.Pages.class},
         properties = "spring.messages.basename=messages/web")
-@AutoConfigureMockMvc
+@AutoConfigureMockMvc(print = MockMvcPrint.NONE)
 class FormPagesTests {
 
     @Autowired
