@@ -171,6 +171,11 @@ final class QueryCountOnPostgresTests extends QueryCountTests {
 
     private static final Pattern WHOLE_TABLE = Pattern.compile(
             "Seq Scan on (pump_up_test|pump_up_result|pump_up_run|pump_up_volume|pump_up_rating|pump_up_instrument"
+                    + "|test_review|baseline_choice|logged_run|logged_run_withdrawal|gauge_restatement"
+                    + "|gauge_restatement_test|calibration|calibration_point|leak_test|leak_cycle|leak_machine"
+                    + "|leak_reading|leak_volume|found_leak|found_leak_step|machine_readings|maintenance_event"
+                    + "|valve_test|vessel_certificate|vessel_finding|vessel_inspection|wall_reading|attachment"
+                    + "|attachment_content|attachment_piece|attachment_withdrawal|test_draft|account_event"
                     + "|change_record)\\b");
 
     /** A list is counted to its last page and no further, in any order. */

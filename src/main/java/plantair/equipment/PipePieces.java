@@ -14,7 +14,8 @@ public interface PipePieces extends Records<PipePiece> {
     Optional<PipePiece> findWithSiteById(long id);
 
     @EntityGraph(attributePaths = "site")
-    Page<PipePiece> findAllByOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(Pageable page);
+    Page<PipePiece> findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
+            String part, Pageable page);
 
     List<PipePiece> findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(long siteId);
 

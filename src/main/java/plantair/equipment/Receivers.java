@@ -14,7 +14,8 @@ public interface Receivers extends Records<Receiver> {
     Optional<Receiver> findWithSiteById(long id);
 
     @EntityGraph(attributePaths = "site")
-    Page<Receiver> findAllByOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(Pageable page);
+    Page<Receiver> findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
+            String part, Pageable page);
 
     List<Receiver> findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(long siteId);
 

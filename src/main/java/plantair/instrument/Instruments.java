@@ -15,14 +15,26 @@ public interface Instruments extends Records<Instrument> {
     Optional<Instrument> findWithSiteById(long id);
 
     @EntityGraph(attributePaths = "facts.keptAt")
-    Page<Instrument> findAllByOrderByFactsInServiceDescFactsKindAscFactsTagAsc(Pageable page);
+    Page<Instrument> findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescFactsKindAscFactsTagAsc(
+            String part, Pageable page);
 
-    /** Those in service that are kept at a site or carried between sites; the one that was chosen already stays among them. */
+    /**
+     * What a form offers of a kind: those in service that are kept at a site or carried between sites, or all in service; the
+     * one that is chosen already stays among them, also when it is kept elsewhere or retired by now.
+     *
+     * @param chosen what the form says; what is no id chooses nothing
+     */
+    default List<Instrument> offered(InstrumentKind kind, long siteId, String chosen, boolean anywhere) {
+        long id = chosen.matches("\\d{1,18}") ? Long.parseLong(chosen) : 0;
+        return anywhere ? findAnywhere(kind, id) : findAtHand(kind, siteId, id);
+    }
+
+    /** Those in service that are kept at a site or carried between sites, and the one that is chosen. */
     @Query("select i from Instrument i where i.facts.kind = :kind and (i.id = :chosen or i.facts.inService = true"
             + " and (i.facts.keptAt.id = :siteId or i.facts.keptAt is null)) order by i.facts.tag")
     List<Instrument> findAtHand(InstrumentKind kind, long siteId, long chosen);
 
-    /** Those in service wherever they are kept, and the one that was chosen already. */
+    /** Those in service wherever they are kept, and the one that is chosen. */
     @Query("select i from Instrument i where i.facts.kind = :kind and (i.id = :chosen or i.facts.inService = true)"
             + " order by i.facts.tag")
     List<Instrument> findAnywhere(InstrumentKind kind, long chosen);

@@ -21,6 +21,11 @@ public final class Search {
         return pattern(find);
     }
 
+    /** The part of a name that is looked for, for a query that takes it as it is; nothing is in every name. */
+    public String part() {
+        return find.strip();
+    }
+
     /** Whether anything is looked for. */
     public boolean isAsked() {
         return !find.isBlank();

@@ -172,7 +172,8 @@ abstract class DemoPlantTests extends LoadedDemoPlant {
     @Test
     void hasTheGaugeThatWasTakenOff() {
         var gauges = instruments
-                .findAllByOrderByFactsInServiceDescFactsKindAscFactsTagAsc(Pageable.unpaged())
+                .findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescFactsKindAscFactsTagAsc(
+                        "", Pageable.unpaged())
                 .getContent();
         var worn = gauges.stream()
                 .filter(one -> one.facts().tag().equals("PG-03"))

@@ -21,6 +21,7 @@ import plantair.site.Site;
 import plantair.web.NoSuchRecord;
 import plantair.web.Paging;
 import plantair.web.Person;
+import plantair.web.Search;
 import plantair.web.UnitChoices;
 import plantair.web.UnitSet;
 
@@ -50,11 +51,14 @@ final class PipeController {
     }
 
     @GetMapping("/pipes")
-    String list(@RequestParam(defaultValue = "1") int page, UnitSet units, Model model) {
-        var paging = new Paging("/pipes", page, ROWS, pipes.count());
-        var rows = pipes.findAllByOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
-                PageRequest.of(paging.index(), ROWS));
-        model.addAttribute("paging", paging);
+    String list(
+            @ModelAttribute("search") Search search,
+            @RequestParam(defaultValue = "1") int page,
+            UnitSet units,
+            Model model) {
+        var rows = pipes.findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
+                search.part(), PageRequest.of(Paging.index(page), ROWS));
+        model.addAttribute("paging", new Paging(search.address("/pipes"), page, ROWS, rows.getTotalElements()));
         model.addAttribute(
                 "pipes", rows.map(row -> PipeView.of(row, row.site(), units)).getContent());
         return "pipes/list";

@@ -6,12 +6,14 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import plantair.equipment.ReceiverPagePart;
 import plantair.equipment.Receivers;
 import plantair.web.NoSuchRecord;
 import plantair.web.Paging;
+import plantair.web.Search;
 import plantair.web.UnitSet;
 
 /** The receivers of all sites, and the page of each. */
@@ -31,11 +33,14 @@ final class ReceiverController {
     }
 
     @GetMapping("/receivers")
-    String list(@RequestParam(defaultValue = "1") int page, UnitSet units, Model model) {
-        var paging = new Paging("/receivers", page, ROWS, receivers.count());
-        var rows = receivers.findAllByOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
-                PageRequest.of(paging.index(), ROWS));
-        model.addAttribute("paging", paging);
+    String list(
+            @ModelAttribute("search") Search search,
+            @RequestParam(defaultValue = "1") int page,
+            UnitSet units,
+            Model model) {
+        var rows = receivers.findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
+                search.part(), PageRequest.of(Paging.index(page), ROWS));
+        model.addAttribute("paging", new Paging(search.address("/receivers"), page, ROWS, rows.getTotalElements()));
         var against = hazards.of(rows.getContent());
         model.addAttribute(
                 "receivers",

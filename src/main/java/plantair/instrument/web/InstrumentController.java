@@ -4,10 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import plantair.instrument.Calibration;
@@ -16,6 +18,7 @@ import plantair.instrument.Instrument;
 import plantair.instrument.Instruments;
 import plantair.web.NoSuchRecord;
 import plantair.web.Paging;
+import plantair.web.Search;
 import plantair.web.UnitSet;
 
 /** The instruments of the plant, and the page of each. */
@@ -35,16 +38,20 @@ final class InstrumentController {
     }
 
     @GetMapping("/instruments")
-    String list(@RequestParam(defaultValue = "1") int page, UnitSet units, Model model) {
-        var paging = new Paging("/instruments", page, ROWS, instruments.count());
-        var rows = instruments
-                .findAllByOrderByFactsInServiceDescFactsKindAscFactsTagAsc(PageRequest.of(paging.index(), ROWS))
-                .getContent();
+    String list(
+            @ModelAttribute("search") Search search,
+            @RequestParam(defaultValue = "1") int page,
+            UnitSet units,
+            Model model) {
+        Page<Instrument> found =
+                instruments.findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescFactsKindAscFactsTagAsc(
+                        search.part(), PageRequest.of(Paging.index(page), ROWS));
+        List<Instrument> rows = found.getContent();
         Map<Long, Calibration> latest = new HashMap<>();
         calibrations
                 .findCurrent(rows.stream().map(Instrument::id).toList())
                 .forEach(one -> latest.put(one.instrument().id(), one));
-        model.addAttribute("paging", paging);
+        model.addAttribute("paging", new Paging(search.address("/instruments"), page, ROWS, found.getTotalElements()));
         model.addAttribute(
                 "instruments",
                 rows.stream().map(row -> view(row, latest.get(row.id()), units)).toList());

@@ -42,10 +42,8 @@ final class LogFormPage {
     /** Puts the choice lists into the model. */
     ModelAndView fill(ModelAndView page, PumpUpTest test, Waiting log, LogForm form) {
         long siteId = test.compressor().site().id();
-        long chosen = form.getLogger().matches("\\d{1,18}") ? Long.parseLong(form.getLogger()) : 0;
-        List<Instrument> offered = form.getAnywhere().isEmpty()
-                ? instruments.findAtHand(InstrumentKind.GAUGE, siteId, chosen)
-                : instruments.findAnywhere(InstrumentKind.GAUGE, chosen);
+        boolean anywhere = !form.getAnywhere().isEmpty();
+        List<Instrument> offered = instruments.offered(InstrumentKind.GAUGE, siteId, form.getLogger(), anywhere);
         List<Choice> gauges = offered.stream()
                 .map(one -> new Choice(String.valueOf(one.id()), one.facts().tag()))
                 .toList();
@@ -60,10 +58,7 @@ final class LogFormPage {
                 .addObject("references", choices.of("log.reference", PressureReference.class))
                 .addObject("pressures", units())
                 .addObject("gauges", gauges)
-                .addObject(
-                        "elsewhere",
-                        form.getAnywhere().isEmpty()
-                                && instruments.existsByFactsInServiceTrueAndFactsKeptAtIdNot(siteId));
+                .addObject("elsewhere", !anywhere && instruments.existsByFactsInServiceTrueAndFactsKeptAtIdNot(siteId));
     }
 
     private static List<Choice> units() {

@@ -26,15 +26,10 @@ class InstrumentChoices {
         this.calibrations = calibrations;
     }
 
-    /**
-     * Those that a form offers: kept at the site or carried between sites, with {@link TestForm#getAnywhere()} all; what is
-     * chosen stays, also when it is kept elsewhere or retired by now.
-     */
+    /** Those of a kind that a form offers. */
     List<Instrument> offered(InstrumentKind kind, long siteId, TestForm form) {
-        long chosen = chosen(form.instrument(kind));
-        return form.getAnywhere().isEmpty()
-                ? instruments.findAtHand(kind, siteId, chosen)
-                : instruments.findAnywhere(kind, chosen);
+        return instruments.offered(
+                kind, siteId, form.instrument(kind), !form.getAnywhere().isEmpty());
     }
 
     /** {@link #offered} as a choice list. */
@@ -48,10 +43,6 @@ class InstrumentChoices {
     /** Whether there are more than a form of this site offers at first. */
     boolean hasMore(long siteId) {
         return instruments.existsByFactsInServiceTrueAndFactsKeptAtIdNot(siteId);
-    }
-
-    private static long chosen(String typed) {
-        return typed.matches("\\d{1,18}") ? Long.parseLong(typed) : 0;
     }
 
     /** Copies of what was chosen, as it stood on the day of the test; what is not in the register is rejected. */

@@ -182,7 +182,8 @@ abstract class DuePagesTests {
 
     @Test
     void listsACalibrationWithTheSiteWhereTheInstrumentIsKept() {
-        plant.gauge("G-N", plant.site("Annex", "Asia/Tokyo"), true);
+        send(PlantForms.SITE.with("name", "Annex"));
+        send(PlantForms.GAUGE.with("tag", "G-N").with("site", "2"));
 
         assertThat(rows("").get(0)).contains("G-N ■ none on record – calibration Annex");
         assertThat(rows("?site=2")).hasSize(1);

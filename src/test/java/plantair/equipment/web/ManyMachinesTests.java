@@ -17,6 +17,7 @@ import plantair.testing.Database;
 import plantair.testing.OnH2;
 import plantair.testing.OnPostgres;
 import plantair.testing.Plant;
+import plantair.testing.PlantForms;
 import plantair.testing.SentForm;
 
 /** A group with more machines than a list shows at once: every place where one is chosen turns pages and finds a tag. */
@@ -100,6 +101,29 @@ abstract class ManyMachinesTests {
         assertThat(SentForm.get(browser, "/guided?tag=n-120").redirect())
                 .isEqualTo("/guided/" + machines.get(119).id());
         assertThat(page("/guided?tag=n-12").text()).contains("No machine in service has the tag “n-12”");
+    }
+
+    /** Retired ones too: somebody looks for the history of a gauge. */
+    @Test
+    void findsAReceiverAPipeOrAnInstrumentByItsTag() {
+        Plant plant = Plant.in(context);
+        plant.receiver(north);
+        PlantForms.PIPE.with("tag", "P_7").post(browser);
+        plant.gauge("G_9%", north, false);
+        for (int i = 100; i < 160; i++) {
+            plant.gauge("G-" + i);
+        }
+        String tags = "main tbody th";
+
+        assertThat(chosen("/instruments", tags)).hasSize(50).startsWith("G-100");
+        assertThat(chosen("/instruments?find=g-15", tags)).hasSize(10);
+        assertThat(chosen("/instruments?find=_9%", tags)).containsExactly("G_9%");
+        assertThat(page("/instruments?find=G&page=2").select("[rel=prev]").attr("href"))
+                .isEqualTo("/instruments?find=G&page=1");
+        assertThat(chosen("/receivers?find=r-1", tags)).containsExactly("R-1");
+        assertThat(page("/receivers?find=r_1").text()).contains("No tag has that in it.");
+        assertThat(chosen("/pipes?find=p_", tags)).containsExactly("P_7");
+        assertThat(page("/pipes?find=nowhere").select("#find").val()).isEqualTo("nowhere");
     }
 
     @Test
