@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -22,6 +23,10 @@ public class Database {
             where table_schema = current_schema and table_type = 'BASE TABLE'
                 and table_name not in ('flyway_schema_history', 'shedlock')
             order by table_name""";
+
+    private static final String USED_IDENTITIES = """
+            select quote_ident(sequencename) from pg_sequences
+            where schemaname = current_schema and last_value is not null""";
 
     private static final String LET_IN = """
             insert into account
@@ -96,11 +101,18 @@ public class Database {
                 connection -> connection.getMetaData().getDatabaseProductName().equals("PostgreSQL")));
     }
 
-    private static List<String> onPostgres(List<String> tables) {
-        return List.of(
-                "set session_replication_role = replica", // no trigger fires
-                "truncate table " + String.join(", ", quoted(tables)) + " restart identity cascade",
-                "set session_replication_role = origin");
+    /** Truncating makes new files for each table and index, a fifth of a second for all, so only what has rows is emptied. */
+    private List<String> onPostgres(List<String> tables) {
+        String filled = quoted(tables).stream()
+                .map(table -> "select '" + table + "' where exists (select 1 from " + table + ")")
+                .collect(Collectors.joining(" union all "));
+        List<String> statements =
+                new ArrayList<>(List.of("set session_replication_role = replica")); // no trigger fires
+        jdbc.queryForList(filled, String.class).forEach(table -> statements.add("delete from " + table));
+        jdbc.queryForList(USED_IDENTITIES, String.class)
+                .forEach(sequence -> statements.add("alter sequence " + sequence + " restart"));
+        statements.add("set session_replication_role = origin");
+        return statements;
     }
 
     private static List<String> onH2(List<String> tables) {
