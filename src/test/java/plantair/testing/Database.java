@@ -24,9 +24,9 @@ public class Database {
                 and table_name not in ('flyway_schema_history', 'shedlock')
             order by table_name""";
 
-    private static final String USED_IDENTITIES = """
-            select quote_ident(sequencename) from pg_sequences
-            where schemaname = current_schema and last_value is not null""";
+    private static final String FROM_THE_START = """
+            select setval(quote_ident(sequencename)::regclass, start_value, false) from pg_sequences
+            where schemaname = current_schema""";
 
     private static final String LET_IN = """
             insert into account
@@ -109,8 +109,7 @@ public class Database {
         List<String> statements =
                 new ArrayList<>(List.of("set session_replication_role = replica")); // no trigger fires
         jdbc.queryForList(filled, String.class).forEach(table -> statements.add("delete from " + table));
-        jdbc.queryForList(USED_IDENTITIES, String.class)
-                .forEach(sequence -> statements.add("alter sequence " + sequence + " restart"));
+        jdbc.queryForList(FROM_THE_START, Long.class);
         statements.add("set session_replication_role = origin");
         return statements;
     }
