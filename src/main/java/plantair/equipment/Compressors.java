@@ -44,7 +44,7 @@ public interface Compressors extends Records<Compressor> {
             value = NAME
                     + " where c.plate.inService = true and " + TAGGED
                     + " order by s.facts.name, c.plate.tag, c.id",
-            countQuery = "select count(c) from Compressor c where c.plate.inService = true" + " and " + TAGGED)
+            countQuery = "select count(c) from Compressor c where c.plate.inService = true and " + TAGGED)
     Page<CompressorName> findInService(String tag, Pageable page);
 
     /** Those in service with just this tag, in any letters, by site. */
