@@ -31,23 +31,26 @@ final class KilledProcessTests {
 
     @Test
     void losesNothingOnH2() throws Exception {
-        try (AppProcess app = AppProcess.onH2File(folder, AppProcess.LAZY)) {
-            killAgainAndAgain(app);
+        try (AppProcess app = AppProcess.onH2File(folder)) {
+            Client ann = registered(app);
+            killAgainAndAgain(app, ann, new Writers(ann), MOMENTS);
         }
     }
 
+    /** At the first moment only the server is killed: the application stays, and finds its way back by itself. */
     @Test
     void losesNothingOnPostgres() throws Exception {
         try (var server = OwnPostgres.start(folder.resolve("server"));
-                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user(), AppProcess.LAZY)) {
-            killAgainAndAgain(app);
+                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user())) {
+            Client ann = registered(app);
+            var writers = new Writers(ann);
+            killTheServer(server, app, ann, writers);
+            killAgainAndAgain(app, ann, writers, MOMENTS - 1);
         }
     }
 
-    private void killAgainAndAgain(AppProcess app) throws Exception {
-        Client ann = registered(app);
-        var writers = new Writers(ann);
-        for (int moment = 1; moment <= MOMENTS; moment++) {
+    private void killAgainAndAgain(AppProcess app, Client ann, Writers writers, int moments) throws Exception {
+        for (int moment = 1; moment <= moments; moment++) {
             int before = writers.acknowledged();
             writers.start();
             Thread.sleep(random.nextInt(LONGEST_WAIT_MS));
@@ -62,28 +65,21 @@ final class KilledProcessTests {
         }
     }
 
-    /** The application stays; only the server is killed, and it finds its way back by itself. */
-    @Test
-    void losesNothingWhenTheDatabaseServerIsKilled() throws Exception {
-        try (var server = OwnPostgres.start(folder.resolve("server"));
-                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user(), AppProcess.LAZY)) {
-            Client ann = registered(app);
-            var writers = new Writers(ann);
-            writers.start();
-            writers.awaitOne();
-            Thread.sleep(random.nextInt(LONGEST_WAIT_MS));
+    private void killTheServer(OwnPostgres server, AppProcess app, Client ann, Writers writers) throws Exception {
+        writers.start();
+        writers.awaitOne();
+        Thread.sleep(random.nextInt(LONGEST_WAIT_MS));
 
-            SentForm form = Writers.test("while it is away").with("_csrf", ann.token());
-            server.killHard();
-            writers.stop();
+        SentForm form = Writers.test("while it is away").with("_csrf", ann.token());
+        server.killHard();
+        writers.stop();
 
-            HttpResponse<String> refused = ann.postAsIs(form.address(), form.fields());
-            assertThat(refused.statusCode()).isEqualTo(503);
-            assertThat(refused.body()).contains("The records cannot be reached just now");
-            server.startAgain();
-            writers.check(app, "server killed");
-            ann.saved(Writers.test("after it came back"));
-        }
+        HttpResponse<String> refused = ann.postAsIs(form.address(), form.fields());
+        assertThat(refused.statusCode()).isEqualTo(503);
+        assertThat(refused.body()).contains("The records cannot be reached just now");
+        server.startAgain();
+        writers.check(app, "server killed");
+        ann.saved(Writers.test("after it came back"));
     }
 
     private static Client registered(AppProcess app) {

@@ -86,7 +86,7 @@ final class TwoInstancesTests {
     private AppProcess instance(OwnPostgres server, String name) {
         try {
             Path directory = Files.createDirectory(folder.resolve(name));
-            return AppProcess.onDatabase(directory, server.jdbcUrl(), server.user(), AppProcess.LAZY);
+            return AppProcess.onDatabase(directory, server.jdbcUrl(), server.user());
         } catch (IOException full) {
             throw new UncheckedIOException(full);
         }

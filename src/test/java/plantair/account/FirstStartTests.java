@@ -21,7 +21,7 @@ final class FirstStartTests {
 
     @Test
     void printsACodeOnceAndOpensTheFirstAccountWithIt() {
-        try (AppProcess app = AppProcess.onH2File(directory)) {
+        try (AppProcess app = AppProcess.onH2File(directory, AppProcess.WHOLE)) {
             assertThat(app.log()).containsOnlyOnce("one-time code");
             var stranger = Client.stranger(app.baseUrl());
             assertThat(stranger.get("/").statusCode()).isEqualTo(302);

@@ -19,6 +19,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -31,7 +33,8 @@ import plantair.testing.OnPostgres;
 import plantair.testing.PlantForms;
 import plantair.testing.SentForm;
 
-/** What the check finds. */
+/** What the check finds. Almost every test takes back what it did, so that the next one meets the same plant. */
+@TestInstance(Lifecycle.PER_CLASS)
 abstract class AuditCheckTests {
 
     /** Not sealed: the chain itself, what is derived, who signed in and is signed in. Every other table is. */
@@ -181,8 +184,14 @@ abstract class AuditCheckTests {
 
     private PlantedFaults planted;
 
+    /** Lines of the plant as it was recorded; none before the first time. */
+    private long recorded;
+
     @BeforeEach
     void recordSomethingOfEveryKind() {
+        if (recorded > 0 && changes.count() == recorded) {
+            return;
+        }
         database.wipe();
         database.recordPeople();
         AuditedPlant.record(site);
@@ -191,6 +200,7 @@ abstract class AuditCheckTests {
             changes.save(Lines.about(kind, 1));
         }));
         planted = new PlantedFaults(jdbc, transaction, check);
+        recorded = changes.count();
     }
 
     private AuditReport report() {

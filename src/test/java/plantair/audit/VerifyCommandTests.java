@@ -42,30 +42,6 @@ final class VerifyCommandTests {
         new ResourceDatabasePopulator(new ClassPathResource("upgrade/v5_plant.sql")).execute(source);
     }
 
-    /** Lines about a baseline named the machine once; each tells of its choice now. */
-    @Test
-    void findsTheChoiceThatALineOfTheTimeBeforeTellsOf() {
-        recordByTheSchemaOf("8");
-        for (int choice = 1; choice <= 2; choice++) {
-            database()
-                    .update(
-                            "insert into baseline_choice (submission, compressor_id, test_id, reason, chosen_at, chosen_by)"
-                                    + " values (random_uuid(), 1, 1, 'repaired', '2026-06-01 00:00:00+00', 'Ann')");
-            database()
-                    .update("insert into change_record"
-                            + " (changed_at, changed_by, kind, object_id, object_name, after_text, reason)"
-                            + " values ('2026-06-01 00:00:00+00', 'Ann', 'BASELINE', 1, 'C-1', 'test 1', 'repaired')");
-        }
-
-        AppProcess.Ended ended = verify();
-
-        assertThat(ended.log()).contains(SOUND, "Read 8 changes and 7 records");
-        assertThat(database()
-                        .queryForList(
-                                "select object_id from change_record where kind = 'BASELINE' order by id", Long.class))
-                .containsExactly(1L, 2L);
-    }
-
     private AppProcess.Ended verify() {
         return AppProcess.runOnH2File(directory, "verify");
     }

@@ -8,6 +8,8 @@ import java.time.Duration;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -29,62 +31,73 @@ final class DatabaseAwayTests {
     /** One more than the pool has. */
     private static final int CONNECTIONS = 11;
 
+    @TempDir
+    private static Path folder;
+
+    private static OwnPostgres server;
+    private static AppProcess app;
+    private static Client ann;
+
+    @BeforeAll
+    static void start() throws Exception {
+        server = OwnPostgres.start(folder.resolve("server"));
+        app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user(), "--plantair.metrics.token=" + TOKEN);
+        ann = Client.first(app);
+    }
+
+    @AfterAll
+    static void stop() {
+        app.close();
+        server.close();
+    }
+
     @Test
-    void isAliveAndTellsItsFiguresAndIsNotReady(@TempDir Path folder) throws Exception {
-        try (var server = OwnPostgres.start(folder.resolve("server"));
-                AppProcess app = AppProcess.onDatabase(
-                        folder, server.jdbcUrl(), server.user(), "--plantair.metrics.token=" + TOKEN)) {
-            Client ann = Client.first(app);
-            String port = "--server.port=" + app.baseUrl().replaceFirst(".*:", "");
-            assertThat(ann.cookie("SESSION")).as("is sent with each request").isPresent();
-            assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
-            assertThat(HealthCommand.run("health", port)).isZero();
+    void isAliveAndTellsItsFiguresAndIsNotReady() throws Exception {
+        String port = "--server.port=" + app.baseUrl().replaceFirst(".*:", "");
+        assertThat(ann.cookie("SESSION")).as("is sent with each request").isPresent();
+        assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
+        assertThat(HealthCommand.run("health", port)).isZero();
 
-            server.killHard();
+        server.killHard();
 
-            long begin = System.nanoTime();
-            HttpResponse<String> alive = ann.get("/actuator/health/liveness");
-            HttpResponse<String> figures = ann.get("/actuator/prometheus", "Authorization", "Bearer " + TOKEN);
-            assertThat(Duration.ofNanos(System.nanoTime() - begin)).isLessThan(AT_ONCE);
-            assertThat(alive.statusCode()).isEqualTo(200);
-            assertThat(alive.body()).isEqualTo("{\"status\":\"UP\"}");
-            assertThat(figures.body()).contains("hikaricp_connections");
+        long begin = System.nanoTime();
+        HttpResponse<String> alive = ann.get("/actuator/health/liveness");
+        HttpResponse<String> figures = ann.get("/actuator/prometheus", "Authorization", "Bearer " + TOKEN);
+        assertThat(Duration.ofNanos(System.nanoTime() - begin)).isLessThan(AT_ONCE);
+        assertThat(alive.statusCode()).isEqualTo(200);
+        assertThat(alive.body()).isEqualTo("{\"status\":\"UP\"}");
+        assertThat(figures.body()).contains("hikaricp_connections");
 
-            HttpResponse<String> ready = ann.get("/actuator/health/readiness");
-            assertThat(ready.statusCode()).isEqualTo(503);
-            assertThat(ready.body()).isEqualTo("{\"status\":\"DOWN\"}");
-            assertThat(HealthCommand.run("health", port)).isEqualTo(1);
+        HttpResponse<String> ready = ann.get("/actuator/health/readiness");
+        assertThat(ready.statusCode()).isEqualTo(503);
+        assertThat(ready.body()).isEqualTo("{\"status\":\"DOWN\"}");
+        assertThat(HealthCommand.run("health", port)).isEqualTo(1);
 
-            HttpResponse<String> page = ann.get("/tests");
-            assertThat(page.statusCode()).isEqualTo(503);
-            assertThat(page.body())
-                    .contains(page.headers().firstValue("X-Request-Id").orElseThrow());
+        HttpResponse<String> page = ann.get("/tests");
+        assertThat(page.statusCode()).isEqualTo(503);
+        assertThat(page.body())
+                .contains(page.headers().firstValue("X-Request-Id").orElseThrow());
 
-            server.startAgain();
-            assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
-        }
+        server.startAgain();
+        assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
     }
 
     /** An administrator of the server ends the connections while they are in use: that is no fault of the program. */
     @Test
-    void isNoFaultWhenTheServerEndsItsConnections(@TempDir Path folder) throws Exception {
-        try (var server = OwnPostgres.start(folder.resolve("server"));
-                AppProcess app = AppProcess.onDatabase(folder, server.jdbcUrl(), server.user())) {
-            Client ann = Client.first(app);
-            var database = new JdbcTemplate(new DriverManagerDataSource(server.jdbcUrl(), server.user(), ""));
-            Set<Integer> answers = new HashSet<>();
-            for (int i = 0; i < TRIES; i++) {
-                ann.get("/tests"); // a connection that was in use just now is not asked whether it lives
-                database.queryForList("select pg_terminate_backend(pid) from pg_stat_activity"
-                        + " where datname = current_database() and pid <> pg_backend_pid()");
-                answers.add(ann.get("/tests").statusCode());
-            }
-
-            assertThat(answers).isSubsetOf(200, 503);
-            // each answer throws one dead connection out of the pool
-            assertThat(IntStream.rangeClosed(1, CONNECTIONS)
-                            .anyMatch(i -> ann.get("/tests").statusCode() == 200))
-                    .isTrue();
+    void isNoFaultWhenTheServerEndsItsConnections() {
+        var database = new JdbcTemplate(new DriverManagerDataSource(server.jdbcUrl(), server.user(), ""));
+        Set<Integer> answers = new HashSet<>();
+        for (int i = 0; i < TRIES; i++) {
+            ann.get("/tests"); // a connection that was in use just now is not asked whether it lives
+            database.queryForList("select pg_terminate_backend(pid) from pg_stat_activity"
+                    + " where datname = current_database() and pid <> pg_backend_pid()");
+            answers.add(ann.get("/tests").statusCode());
         }
+
+        assertThat(answers).isSubsetOf(200, 503);
+        // each answer throws one dead connection out of the pool
+        assertThat(IntStream.rangeClosed(1, CONNECTIONS)
+                        .anyMatch(i -> ann.get("/tests").statusCode() == 200))
+                .isTrue();
     }
 }

@@ -27,7 +27,9 @@ final class MetricsTests {
     @BeforeAll
     static void useIt(@TempDir Path folder) {
         app = AppProcess.onH2File(
-                folder, Map.of("PLANTAIR_METRICS_TOKEN", TOKEN, "PLANTAIR_ATTACHMENTS_MOST_MEGABYTES", "3"));
+                folder,
+                Map.of("PLANTAIR_METRICS_TOKEN", TOKEN, "PLANTAIR_ATTACHMENTS_MOST_MEGABYTES", "3"),
+                AppProcess.WHOLE);
         ann = Client.first(app);
         ann.saved(PlantForms.SITE.with("name", "Hollow valley works"));
         ann.page("/sites/1");

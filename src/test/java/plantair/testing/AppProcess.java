@@ -14,13 +14,14 @@ import java.util.regex.Pattern;
 /** The real application in a JVM of its own, so that a test can kill it as a power switch or an administrator would. */
 public final class AppProcess implements AutoCloseable {
 
-    /**
-     * For tests in which starting is not the point: parts are made when they are first asked for, so that a start takes about
-     * a quarter less.
-     */
-    public static final String[] LAZY = {
-        "--spring.main.lazy-initialization=true", "--spring.data.jpa.repositories.bootstrap-mode=lazy"
+    /** For tests in which starting is the point: all parts are made at once, as for a user. */
+    public static final String[] WHOLE = {
+        "--spring.main.lazy-initialization=false", "--spring.data.jpa.repositories.bootstrap-mode=default"
     };
+
+    /** Otherwise parts are made when they are first asked for, so that a start takes about a quarter less. */
+    private static final Map<String, String> LAZY =
+            Map.of("SPRING_MAIN_LAZYINITIALIZATION", "true", "SPRING_DATA_JPA_REPOSITORIES_BOOTSTRAPMODE", "lazy");
 
     private static final Pattern READY = Pattern.compile("Plant Air Records is ready: (http://\\S+)/");
     private static final long PATIENCE_MS = 120_000;
@@ -169,6 +170,7 @@ public final class AppProcess implements AutoCloseable {
     private static Process launch(List<String> command, Path log, Map<String, String> environment) {
         try {
             var builder = new ProcessBuilder(command);
+            builder.environment().putAll(LAZY);
             builder.environment().putAll(environment);
             Process started = builder.directory(log.getParent().toFile())
                     .redirectErrorStream(true)

@@ -51,7 +51,7 @@ final class NoSignalTests {
     @BeforeAll
     static void aPlant() {
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
-        app = AppProcess.onH2File(folder, AppProcess.LAZY);
+        app = AppProcess.onH2File(folder);
         ann = Client.first(app);
         for (SentForm form : new SentForm[] {SITE, COMPRESSOR, RECEIVER, PIPE}) {
             ann.saved(form);
