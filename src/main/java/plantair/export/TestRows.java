@@ -42,37 +42,44 @@ final class TestRows {
      */
     static String of(List<List<TestRun>> tests) throws IOException {
         var text = new StringBuilder();
+        var printer = new CSVPrinter(text, FORMAT);
+        printer.print(
+                ""); // a first cell, so that each one after it gets a comma before it and no more quotes than needed
+        text.setLength(0);
         for (List<TestRun> runs : tests) {
-            append(runs, text);
+            append(runs, printer, text);
         }
         return text.toString();
     }
 
-    private static void append(List<TestRun> runs, StringBuilder text) throws IOException {
+    private static void append(List<TestRun> runs, CSVPrinter printer, StringBuilder text) throws IOException {
         TestRun test = runs.get(0).ofNoRun();
         List<String> same = new ArrayList<>();
+        int end = text.length();
         for (Block block : BLOCKS) {
-            same.add(block.isOfRun ? "" : cells(block, test));
+            if (!block.isOfRun) {
+                print(block, test, printer);
+            }
+            same.add(text.substring(end));
+            text.setLength(end);
         }
         for (TestRun run : runs) {
             int start = text.length();
             for (int i = 0; i < same.size(); i++) {
                 Block block = BLOCKS.get(i);
-                text.append(block.isOfRun ? cells(block, run) : same.get(i));
+                if (block.isOfRun) {
+                    print(block, run, printer);
+                } else {
+                    text.append(same.get(i));
+                }
             }
-            text.deleteCharAt(start).append(FORMAT.getRecordSeparator()); // the first cell has none before it
+            text.deleteCharAt(start).append(FORMAT.getRecordSeparator()); // the comma of the first cell
         }
     }
 
-    /** Each with a comma before it. The printer would put more quotes than needed into the first cell of a row. */
-    private static String cells(Block block, TestRun run) throws IOException {
-        var text = new StringBuilder();
-        var printer = new CSVPrinter(text, FORMAT);
-        printer.print("");
-        int before = text.length();
+    private static void print(Block block, TestRun run, CSVPrinter printer) throws IOException {
         for (TestColumn column : block.columns) {
             printer.print(column.value().apply(run));
         }
-        return text.substring(before);
     }
 }

@@ -13,12 +13,17 @@ import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Alters the database behind the program's back, looks what the check says of it, and takes it back. */
-final class PlantedFaults {
+/**
+ * Alters the database behind the program's back, looks what a check says of it, and takes it back.
+ *
+ * @param <T> what the check says
+ */
+final class PlantedFaults<T> {
 
     private static final String COLUMNS = """
             select column_name, data_type from information_schema.columns
@@ -57,23 +62,23 @@ final class PlantedFaults {
 
     private final JdbcTemplate jdbc;
     private final TransactionTemplate transaction;
-    private final AuditCheck check;
+    private final Supplier<T> check;
 
-    PlantedFaults(JdbcTemplate jdbc, TransactionTemplate transaction, AuditCheck check) {
+    PlantedFaults(JdbcTemplate jdbc, TransactionTemplate transaction, Supplier<T> check) {
         this.jdbc = jdbc;
         this.transaction = transaction;
         this.check = check;
     }
 
     /** What the check says after these statements; empty when a constraint refuses them. */
-    Optional<AuditReport> after(String... statements) {
+    Optional<T> after(String... statements) {
         try {
             return Optional.ofNullable(transaction.execute(status -> {
                 status.setRollbackOnly();
                 for (String sql : statements) {
                     assertThat(jdbc.update(sql)).as(sql).isPositive();
                 }
-                return check.check(read -> {});
+                return check.get();
             }));
         } catch (DataAccessException refused) {
             return Optional.empty();
@@ -81,7 +86,7 @@ final class PlantedFaults {
     }
 
     /** Alters each of these columns of a row, and gives the columns that took no value. */
-    Set<String> alterEachColumn(String table, String row, Predicate<String> which, Consumer<AuditReport> found) {
+    Set<String> alterEachColumn(String table, String row, Predicate<String> which, Consumer<T> found) {
         Set<String> refused = new TreeSet<>();
         for (Map.Entry<String, String> column : columns(table).entrySet()) {
             if (which.test(column.getKey()) && !alter(table, row, column.getKey(), column.getValue(), found)) {
@@ -92,11 +97,11 @@ final class PlantedFaults {
     }
 
     /** Alters one column, once for each value that the database takes and once for one of the {@link #TEXTS}; false when it takes none. */
-    boolean alterColumn(String table, String row, String column, Consumer<AuditReport> found) {
+    boolean alterColumn(String table, String row, String column, Consumer<T> found) {
         return alter(table, row, column, columns(table).get(column), found);
     }
 
-    private boolean alter(String table, String row, String column, String type, Consumer<AuditReport> found) {
+    private boolean alter(String table, String row, String column, String type, Consumer<T> found) {
         boolean took = false;
         for (String value : values(column, type)) {
             took |= set(table, row, column, value, found);
@@ -104,12 +109,12 @@ final class PlantedFaults {
         return isText(type) && TEXTS.stream().anyMatch(value -> set(table, row, column, value, found)) || took;
     }
 
-    private boolean set(String table, String row, String column, String value, Consumer<AuditReport> found) {
+    private boolean set(String table, String row, String column, String value, Consumer<T> found) {
         String differs = column + " is distinct from " + value;
         if (count("select count(*) from " + table + " where " + row + " and " + differs) != 1) {
             return false;
         }
-        Optional<AuditReport> report = after("update " + table + " set " + column + " = " + value + " where " + row);
+        Optional<T> report = after("update " + table + " set " + column + " = " + value + " where " + row);
         report.ifPresent(found);
         return report.isPresent();
     }

@@ -79,7 +79,7 @@ public final class AppProcess implements AutoCloseable {
     private static String h2Url(Path directory) {
         return "jdbc:h2:durable:" + directory.resolve("plant-air").toAbsolutePath()
                 + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
-                + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+                + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;QUERY_CACHE_SIZE=256";
     }
 
     /** Starts on the PostgreSQL server of this test run; several may run at the same time. */

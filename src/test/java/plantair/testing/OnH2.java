@@ -33,7 +33,7 @@ public @interface OnH2 {
 
     /** The compatibility settings of the application's own file, in memory. */
     String URL =
-            "jdbc:h2:mem:plantair;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1";
+            "jdbc:h2:mem:plantair;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1;QUERY_CACHE_SIZE=256";
 
     /** A context that another one has put to rest would else wait half a minute for its scheduler at the end of the run. */
     String NO_WAIT = "spring.task.scheduling.shutdown.await-termination=false";

@@ -63,7 +63,7 @@ record Archive(int step) {
     /** A database in memory for this archive alone. */
     TodaysProgram.Place place() {
         String url = "jdbc:h2:mem:archive-" + step
-                + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1";
+                + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1;QUERY_CACHE_SIZE=256";
         return new TodaysProgram.Place(url, "sa", "");
     }
 
