@@ -72,8 +72,8 @@ final class Writers {
         return notesByTest.size();
     }
 
-    void awaitOne() throws InterruptedException {
-        while (notesByTest.isEmpty()) {
+    void awaitMoreThan(int acknowledged) throws InterruptedException {
+        while (notesByTest.size() <= acknowledged) {
             Thread.sleep(10);
         }
     }

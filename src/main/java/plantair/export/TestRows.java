@@ -43,8 +43,8 @@ final class TestRows {
     static String of(List<List<TestRun>> tests) throws IOException {
         var text = new StringBuilder();
         var printer = new CSVPrinter(text, FORMAT);
-        printer.print(
-                ""); // a first cell, so that each one after it gets a comma before it and no more quotes than needed
+        // a first cell, so that each one after it gets a comma before it and no more quotes than needed
+        printer.print("");
         text.setLength(0);
         for (List<TestRun> runs : tests) {
             append(runs, printer, text);
