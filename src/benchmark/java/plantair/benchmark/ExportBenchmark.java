@@ -23,8 +23,8 @@ public final class ExportBenchmark {
     /** Runs it on the program {@code benchmark.many} and its database. */
     public static void main(String[] arguments) throws Exception {
         Visitor visitor = Settings.visitor("many");
-        String from = System.getProperty("benchmark.from", "2026-01-01");
-        String to = System.getProperty("benchmark.to", "2026-02-28");
+        String from = Settings.or("from", "2026-01-01");
+        String to = Settings.or("to", "2026-02-28");
         try (Connection connection = Settings.database("database")) {
             double[] file = new double[TIMES];
             double[] copy = new double[TIMES];

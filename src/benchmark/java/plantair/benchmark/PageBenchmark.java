@@ -33,7 +33,7 @@ public final class PageBenchmark {
         List<Visitor> few = visitors("few");
         List<Visitor> many = visitors("many");
         LOG.log(Level.INFO, "| page | few: median, 95th (ms) | many: median, 95th (ms) | ratio | few: a second | many: a second |");
-        for (String page : System.getProperty("benchmark.pages", PAGES).split(" ")) {
+        for (String page : Settings.or("pages", PAGES).split(" ")) {
             compare(page, few, many);
         }
     }

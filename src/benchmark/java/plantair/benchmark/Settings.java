@@ -15,11 +15,17 @@ final class Settings {
      * @param name as in {@code -Dbenchmark.name=…}
      */
     static String of(String name) {
-        String value = System.getProperty("benchmark." + name, "-");
+        String value = or(name, "-");
         if (value.equals("-")) {
             throw new IllegalArgumentException("-Dbenchmark." + name + "=… is missing; docs/performance.md");
         }
         return value;
+    }
+
+    /** A setting that may be left out, which the profile hands over as a dash. */
+    static String or(String name, String usual) {
+        String value = System.getProperty("benchmark." + name, "-");
+        return value.equals("-") ? usual : value;
     }
 
     /** Somebody signed in at the program of that setting. */

@@ -59,7 +59,7 @@ public final class StartBenchmark {
     private static Process start(Path folder) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 "java",
-                System.getProperty("benchmark.heap", "-Xmx256m"),
+                Settings.or("heap", "-Xmx256m"),
                 "-jar",
                 Path.of(Settings.of("jar")).toAbsolutePath().toString(),
                 "--server.port=8099",

@@ -55,7 +55,7 @@ final class DatabaseAwayTests {
     void isAliveAndTellsItsFiguresAndIsNotReady() throws Exception {
         String port = "--server.port=" + app.baseUrl().replaceFirst(".*:", "");
         assertThat(ann.cookie("SESSION")).as("is sent with each request").isPresent();
-        assertThat(ann.get("/actuator/health/readiness").statusCode()).isEqualTo(200);
+        assertThat(isAnsweredSoon("/actuator/health/readiness")).isTrue();
         assertThat(HealthCommand.run("health", port)).isZero();
 
         server.killHard();
@@ -95,9 +95,11 @@ final class DatabaseAwayTests {
         }
 
         assertThat(answers).isSubsetOf(200, 503);
-        // each answer throws one dead connection out of the pool
-        assertThat(IntStream.rangeClosed(1, CONNECTIONS)
-                        .anyMatch(i -> ann.get("/tests").statusCode() == 200))
-                .isTrue();
+        assertThat(isAnsweredSoon("/tests")).isTrue();
+    }
+
+    /** Each answer throws one dead connection out of the pool, whichever test left it there. */
+    private static boolean isAnsweredSoon(String path) {
+        return IntStream.rangeClosed(1, CONNECTIONS).anyMatch(i -> ann.get(path).statusCode() == 200);
     }
 }

@@ -81,6 +81,32 @@ final class HeadersServerTests {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"/tests/new", "/css/app.css"})
+    void compressesPagesForWhoTakesThemSo(String path) {
+        assertThat(ann.get(path, "Accept-Encoding", "gzip").headers().firstValue("Content-Encoding"))
+                .contains("gzip");
+        assertThat(ann.get(path).headers().firstValue("Content-Encoding")).isEmpty();
+    }
+
+    /** Its rows would leave slower than the database gives them. */
+    @Test
+    void sendsFilesOfRowsAsTheyAre() {
+        assertThat(ann.get("/export/tests.csv", "Accept-Encoding", "gzip")
+                        .headers()
+                        .firstValue("Content-Encoding"))
+                .isEmpty();
+    }
+
+    /**
+     * Where a secret and something that a visitor chose are compressed together, the length of many answers tells the secret
+     * letter by letter; not where the secret looks another way each time.
+     */
+    @Test
+    void masksTheTokenOfAFormAnew() {
+        assertThat(ann.token()).isNotEqualTo(ann.token());
+    }
+
     @Test
     void tellsNothingOfTheInsideOnRefusals() {
         for (String path :
