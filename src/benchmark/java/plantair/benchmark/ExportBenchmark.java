@@ -16,7 +16,10 @@ import org.postgresql.PGConnection;
 public final class ExportBenchmark {
 
     private static final Logger LOG = System.getLogger("benchmark");
-    private static final int TIMES = 5;
+    /** Until what the file asks of the program has been compiled for good. */
+    private static final int WARM = 5;
+
+    private static final int TIMES = 7;
 
     private ExportBenchmark() {}
 
@@ -28,7 +31,7 @@ public final class ExportBenchmark {
         try (Connection connection = Settings.database("database")) {
             double[] file = new double[TIMES];
             double[] copy = new double[TIMES];
-            for (int i = -1; i < TIMES; i++) { // the first of each warms up
+            for (int i = -WARM; i < TIMES; i++) {
                 double fileRate = file(visitor, from, to);
                 double copyRate = copy(connection, from, to);
                 if (i >= 0) {

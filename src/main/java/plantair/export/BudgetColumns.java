@@ -20,11 +20,12 @@ final class BudgetColumns {
     }
 
     private static @Nullable Double part(TestRun run, Source source) {
-        return run.result().uncertainty().components().stream()
-                .filter(component -> component.source() == source)
-                .map(Component::relative)
-                .findFirst()
-                .orElse(null);
+        for (Component component : run.result().uncertainty().components()) {
+            if (component.source() == source) {
+                return component.relative();
+            }
+        }
+        return null;
     }
 
     private static String description(Source source) {

@@ -13,13 +13,15 @@ import plantair.quantity.Entered;
  * @param header its name
  * @param description what stands in it
  * @param isOfRun whether it differs between the runs of a test
+ * @param isPlain whether its cells never need quotes: numbers, and codes of units
  * @param value its cell for a run; empty text when there is nothing
  */
-record TestColumn(String header, String description, boolean isOfRun, Function<TestRun, String> value) {
+record TestColumn(
+        String header, String description, boolean isOfRun, boolean isPlain, Function<TestRun, String> value) {
 
     /** The same as a column that differs between the runs of a test. */
     TestColumn ofRun() {
-        return new TestColumn(header, description, true, value);
+        return new TestColumn(header, description, true, isPlain, value);
     }
 
     /** Words that somebody typed or that hold such words. */
@@ -28,15 +30,22 @@ record TestColumn(String header, String description, boolean isOfRun, Function<T
                 header,
                 description,
                 false,
+                false,
                 run -> Optional.ofNullable(text.apply(run)).map(SafeText::of).orElse(""));
     }
 
     /** A code, date or count that the program made. */
     static TestColumn code(String header, String description, Function<TestRun, @Nullable Object> code) {
+        return code(header, description, false, code);
+    }
+
+    private static TestColumn code(
+            String header, String description, boolean isPlain, Function<TestRun, @Nullable Object> code) {
         return new TestColumn(
                 header,
                 description,
                 false,
+                isPlain,
                 run -> Optional.ofNullable(code.apply(run))
                         .map(Object::toString)
                         .orElse(""));
@@ -48,6 +57,7 @@ record TestColumn(String header, String description, boolean isOfRun, Function<T
                 header,
                 description,
                 false,
+                true,
                 run -> Optional.ofNullable(number.apply(run))
                         .map(TestColumn::plain)
                         .orElse(""));
@@ -67,12 +77,14 @@ record TestColumn(String header, String description, boolean isOfRun, Function<T
                 code(
                         header,
                         description + ", as typed",
+                        true,
                         run -> Optional.ofNullable(reading.apply(run))
                                 .map(Entered::number)
                                 .orElse(null)),
                 code(
                         header + "_unit",
                         "unit code of `" + header + "`",
+                        true,
                         run -> Optional.ofNullable(reading.apply(run))
                                 .map(entered -> entered.unit().code())
                                 .orElse(null)));

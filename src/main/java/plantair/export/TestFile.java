@@ -35,7 +35,7 @@ public class TestFile {
     /** Name of the file, without {@code .csv}. */
     public static final String NAME = "tests";
 
-    private static final int BATCH = 100;
+    private static final int BATCH = 200;
     private static final int WRITERS = 2;
 
     private final PumpUpTests tests;

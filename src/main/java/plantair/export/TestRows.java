@@ -58,7 +58,7 @@ final class TestRows {
         int end = text.length();
         for (Block block : BLOCKS) {
             if (!block.isOfRun) {
-                print(block, test, printer);
+                print(block, test, printer, text);
             }
             same.add(text.substring(end));
             text.setLength(end);
@@ -68,7 +68,7 @@ final class TestRows {
             for (int i = 0; i < same.size(); i++) {
                 Block block = BLOCKS.get(i);
                 if (block.isOfRun) {
-                    print(block, run, printer);
+                    print(block, run, printer, text);
                 } else {
                     text.append(same.get(i));
                 }
@@ -77,9 +77,15 @@ final class TestRows {
         }
     }
 
-    private static void print(Block block, TestRun run, CSVPrinter printer) throws IOException {
+    /** Most columns are numbers; to look through each of them for what would need quotes takes a fifth of the whole. */
+    private static void print(Block block, TestRun run, CSVPrinter printer, StringBuilder text) throws IOException {
         for (TestColumn column : block.columns) {
-            printer.print(column.value().apply(run));
+            String cell = column.value().apply(run);
+            if (column.isPlain()) {
+                text.append(FORMAT.getDelimiterString()).append(cell);
+            } else {
+                printer.print(cell);
+            }
         }
     }
 }

@@ -22,7 +22,8 @@ final class UnitCatalogue {
             .flatMap(Stream::of)
             .toList();
 
-    static final Map<String, Unit> BY_CODE = ALL.stream().collect(Collectors.toMap(Unit::code, Function.identity()));
+    static final Map<String, Unit> BY_CODE =
+            ALL.stream().collect(Collectors.toUnmodifiableMap(Unit::code, Function.identity()));
 
     private UnitCatalogue() {}
 }

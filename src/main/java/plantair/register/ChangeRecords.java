@@ -1,7 +1,6 @@
 package plantair.register;
 
 import java.time.Instant;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -16,8 +15,15 @@ import plantair.web.Paging;
 /** The lines of the change log; they can be added and read, not altered. Only {@link Changes} adds. */
 public interface ChangeRecords extends Repository<ChangeRecord, Long> {
 
-    String WANTED = " from ChangeRecord c where c.kind in :kinds and lower(c.changedBy) like lower(:person) escape '!'"
-            + " and lower(c.objectName) like lower(:name) escape '!' and c.changedAt >= :from and c.changedAt < :until";
+    String WANTED =
+            " lower(c.changedBy) like lower(:person) escape '!' and lower(c.objectName) like lower(:name) escape '!'"
+                    + " and c.changedAt >= :from and c.changedAt < :until";
+
+    String OF_ANY_KIND = " from ChangeRecord c where" + WANTED + " order by c.chainNumber desc, c.id desc";
+
+    /** By the kind as well, which is one and the same: only so does H2 read them in the order of their index. */
+    String OF_A_KIND = " from ChangeRecord c where c.kind = :kind and" + WANTED
+            + " order by c.kind desc, c.chainNumber desc, c.id desc";
 
     ChangeRecord saveAndFlush(ChangeRecord change);
 
@@ -30,11 +36,18 @@ public interface ChangeRecords extends Repository<ChangeRecord, Long> {
      * @param name the same of what was changed
      */
     @Query(
-            value = "select c" + WANTED + " order by c.chainNumber desc, c.id desc",
-            countQuery = "select count(*) from (select c.id as id" + WANTED
-                    + " order by c.chainNumber desc, c.id desc limit " + Paging.AND_ONE_MORE + ") some")
-    Page<ChangeRecord> find(
-            Collection<ChangeKind> kinds, String person, String name, Instant from, Instant until, Pageable page);
+            value = "select c" + OF_ANY_KIND,
+            countQuery = "select count(*) from (select c.id as id" + OF_ANY_KIND + " limit " + Paging.AND_ONE_MORE
+                    + ") some")
+    Page<ChangeRecord> find(String person, String name, Instant from, Instant until, Pageable page);
+
+    /** The same of one kind. */
+    @Query(
+            value = "select c" + OF_A_KIND,
+            countQuery =
+                    "select count(*) from (select c.id as id" + OF_A_KIND + " limit " + Paging.AND_ONE_MORE + ") some")
+    Page<ChangeRecord> findOfKind(
+            ChangeKind kind, String person, String name, Instant from, Instant until, Pageable page);
 
     /** The lines about one thing, newest first. */
     List<ChangeRecord> findByKindAndObjectIdOrderByIdDesc(ChangeKind kind, long objectId, Limit limit);

@@ -23,6 +23,7 @@ import plantair.pumpup.PumpUpResult;
 import plantair.pumpup.WorkingStep;
 import plantair.quantity.AbsolutePressure;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.module.blackbird.BlackbirdModule;
 
 /**
  * Keeps the results of all tests beside them, so that pages and exports need not compute. Nothing in it is a source of
@@ -40,7 +41,8 @@ public class ResultProjection {
     private final TransactionTemplate transaction;
     private final EntityManager entities;
     private final ObjectProvider<CompressorFollower> followers;
-    private final JsonMapper json = JsonMapper.builder().build();
+    private final JsonMapper json =
+            JsonMapper.builder().addModule(new BlackbirdModule()).build();
 
     ResultProjection(
             PumpUpTests tests,

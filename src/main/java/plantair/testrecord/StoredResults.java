@@ -42,12 +42,16 @@ public interface StoredResults extends Repository<StoredResult, ResultKey> {
             + " and r.compressorId = :compressorId order by r.performedAt desc, t.id desc")
     List<ResultLine> newestLinesOf(long compressorId, Limit limit);
 
-    /** The newest of those of each of some machines, in one query that reads one row of each. */
+    /**
+     * The newest of those of each of some machines, in one query that reads one row of each: sorted by all columns of the index,
+     * or H2 would read every result of a machine to find its newest.
+     */
     @Query("select new plantair.testrecord.ResultLine(t.id, r.compressorId, r.performedAt, t.zone, r.comparableM3PerS,"
             + " r.relativeRandom, r.relativeCombined, r.severity, r.joinsTrend, r.restatedBy, r.freeAirM3PerS, r.asRecordedM3PerS, r.marks)"
             + " from Compressor c join StoredResult r on r.key.testId = (select n.key.testId from StoredResult n"
             + " where n.compressorId = c.id and n.currentRecord = true and n.joinsTrend = true"
-            + " and n.freeAirM3PerS is not null order by n.performedAt desc, n.key.testId desc limit 1)"
+            + " and n.freeAirM3PerS is not null"
+            + " order by n.compressorId desc, n.currentRecord desc, n.performedAt desc, n.key.testId desc limit 1)"
             + " join PumpUpTest t on t.id = r.key.testId and t.methodVersion = r.key.methodVersion"
             + " where c.id in :compressorIds")
     List<ResultLine> newestLineOfEach(Collection<Long> compressorIds);

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.Test;
+import plantair.quantity.Unit;
 
 /** The tables of docs/csv.md against the program. */
 final class CsvColumnsTests {
@@ -41,6 +43,13 @@ final class CsvColumnsTests {
                 .filteredOn(line -> line.meaning().endsWith(", in SI"))
                 .hasSizeGreaterThan(30)
                 .noneMatch(line -> line.unit().isEmpty());
+    }
+
+    @Test
+    void leavesOutNoQuotesThatAUnitNeeds() {
+        assertThat(Unit.all())
+                .allSatisfy(unit ->
+                        assertThat(CSVFormat.RFC4180.format("1", unit.code())).isEqualTo("1," + unit.code()));
     }
 
     private static String documented(DictionaryLine line) {

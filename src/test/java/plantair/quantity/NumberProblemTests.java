@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NumberProblemTests {
 
     @ParameterizedTest
-    @ValueSource(strings = {"0", "95", "95.0", "5.", ".5", "-0.3", " 7.05 ", "123456789.123456789", "1:02.4", "0:59"})
+    @ValueSource(
+            strings = {"0", "95", "95.0", "5.", ".5", "-0.3", "-.5", " 7.05 ", "123456789.123456789", "1:02.4", "0:59"})
     void findsNoneInPlainNumbers(String typed) {
         assertThat(NumberProblem.in(typed)).isEmpty();
     }
@@ -45,6 +46,10 @@ class NumberProblemTests {
         "1.2.3, NOT_A_NUMBER",
         "+5, NOT_A_NUMBER",
         "-, NOT_A_NUMBER",
+        "-., NOT_A_NUMBER",
+        "--5, NOT_A_NUMBER",
+        "5-, NOT_A_NUMBER",
+        "-1234567890, TOO_LONG",
         "., NOT_A_NUMBER",
         "=1+1, NOT_A_NUMBER"
     })

@@ -55,16 +55,17 @@ final class ChangesController {
             model.addAttribute("changes", List.of());
             return "changes/list";
         }
-        Page<ChangeRecord> found = changes.find(
-                filter.kinds(),
-                filter.person(),
-                filter.name(),
-                filter.from(),
-                filter.until(),
-                PageRequest.of(Paging.index(page), ROWS));
+        Page<ChangeRecord> found = find(filter, PageRequest.of(Paging.index(page), ROWS));
         model.addAttribute("paging", new Paging(form.address(), page, ROWS, found.getTotalElements()));
         model.addAttribute("changes", views(found.getContent()));
         return "changes/list";
+    }
+
+    private Page<ChangeRecord> find(ChangesForm.Filter filter, PageRequest page) {
+        return filter.kind()
+                .map(kind ->
+                        changes.findOfKind(kind, filter.person(), filter.name(), filter.from(), filter.until(), page))
+                .orElseGet(() -> changes.find(filter.person(), filter.name(), filter.from(), filter.until(), page));
     }
 
     private List<ChangeView> views(List<ChangeRecord> found) {

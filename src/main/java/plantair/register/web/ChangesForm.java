@@ -3,9 +3,8 @@ package plantair.register.web;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.Collection;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.validation.Errors;
 import org.springframework.web.util.UriComponentsBuilder;
 import plantair.register.ChangeKind;
@@ -24,24 +23,23 @@ public final class ChangesForm {
     /**
      * What was asked for, readable for a database.
      *
+     * @param kind changes of this kind; empty for all
      * @param person as a pattern
      * @param name the same
      * @param until first moment that is too late
      */
-    record Filter(Collection<ChangeKind> kinds, String person, String name, Instant from, Instant until) {}
+    record Filter(Optional<ChangeKind> kind, String person, String name, Instant from, Instant until) {}
 
     /** Reads the form; what cannot be read is told beside its field and asks for nothing. */
     Filter read(Errors errors) {
         var checks = new FieldChecks(errors);
-        var kinds = checks.optionalChoice("kind", kind, ChangeKind.class)
-                .map(List::of)
-                .orElse(List.of(ChangeKind.values()));
+        var one = checks.optionalChoice("kind", kind, ChangeKind.class);
         var first = checks.date("from", from, false).orElse(LocalDate.of(1000, 1, 1));
         var last = checks.date("to", to, false).orElse(LocalDate.of(9999, 1, 1));
         if (last.isBefore(first)) {
             errors.rejectValue("to", "changes.to.beforeFrom");
         }
-        return new Filter(kinds, Search.pattern(person), Search.pattern(name), start(first), start(last.plusDays(1)));
+        return new Filter(one, Search.pattern(person), Search.pattern(name), start(first), start(last.plusDays(1)));
     }
 
     private static Instant start(LocalDate day) {
