@@ -8,6 +8,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Import;
@@ -159,8 +162,68 @@ abstract class QueryCountTests {
     }
 }
 
+/**
+ * There it is looked at how the newest rows of what grows for ever are found: H2 takes an index for a condition, and then reads
+ * and sorts all that it holds, where it could read another index from its end.
+ */
 @OnH2
-final class QueryCountOnH2Tests extends QueryCountTests {}
+final class QueryCountOnH2Tests extends QueryCountTests {
+
+    private static final Pattern GROWING = Pattern.compile("\\b(change_record|pump_up_test|pump_up_result)\\b");
+
+    /** Some rows of many, with what H2 remarks on their order; not the text of a part that the plan repeats with its remarks. */
+    private static final Pattern FIRST_ROWS =
+            Pattern.compile("FETCH (?:FIRST|NEXT)(?: \\S+)? ROWS? ONLY(?! \\) \")( /\\* index sorted)?");
+
+    private static final SentSql.Sent PLANTED = new SentSql.Sent(
+            "select id from change_record where kind in ('TEST', 'SITE') order by chain_number desc fetch first 5 rows only",
+            List.of());
+
+    @Autowired
+    private DataSource dataSource;
+
+    @Autowired
+    private MockMvcTester site;
+
+    @Autowired
+    private SentSql sent;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/changes", "/changes?kind=TEST", "/tests", "/supply"})
+    void readsTheNewestInTheOrderOfAnIndex(String address) throws SQLException {
+        sent.take();
+        assertThat(site.get().uri(address)).hasStatusOk();
+        List<SentSql.Sent> asked = sent.take(); // what is asked below is written down too
+        var plans = new ArrayList<String>();
+        try (Connection connection = dataSource.getConnection()) {
+            assertThat(FIRST_ROWS.matcher(plan(connection, PLANTED)).results())
+                    .as("it can be found")
+                    .anyMatch(first -> first.group(1) == null);
+            for (SentSql.Sent one : asked) {
+                if (GROWING.matcher(one.sql()).find() && one.sql().contains("fetch ")) {
+                    plans.add(plan(connection, one));
+                }
+            }
+        }
+
+        assertThat(plans)
+                .isNotEmpty()
+                .allSatisfy(plan -> assertThat(FIRST_ROWS.matcher(plan).results())
+                        .as(plan)
+                        .isNotEmpty()
+                        .allMatch(first -> first.group(1) != null));
+    }
+
+    private static String plan(Connection connection, SentSql.Sent one) throws SQLException {
+        try (PreparedStatement explain = connection.prepareStatement("explain " + one.sql())) {
+            one.bind(explain);
+            try (ResultSet line = explain.executeQuery()) {
+                line.next();
+                return line.getString(1).replaceAll("\\s+", " ");
+            }
+        }
+    }
+}
 
 /**
  * There the plans are looked at too: what a page reads of the tables that grow for ever, it can find by an index. The tables
