@@ -77,7 +77,7 @@ final class TestRows {
         }
     }
 
-    /** Most columns are numbers; to look through each of them for what would need quotes takes a fifth of the whole. */
+    /** Most columns are numbers; to look through each of them for what would need quotes takes a fifth of the time it takes to print them. */
     private static void print(Block block, TestRun run, CSVPrinter printer, StringBuilder text) throws IOException {
         for (TestColumn column : block.columns) {
             String cell = column.value().apply(run);

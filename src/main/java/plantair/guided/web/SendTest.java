@@ -88,7 +88,7 @@ class SendTest {
         if (draft.isEmpty() || !warnings.confirmedBy(form.getConfirmed())) {
             return new Outcome(State.QUESTIONS, "/guided/" + compressor.id() + "?draft=" + copy.key(), warnings);
         }
-        PumpUpTest test = record.record(draft.get().with(log).withConfirmed(form.getConfirmed()), person.name());
+        PumpUpTest test = record.record(draft.get().with(log).withConfirmed(warnings.token()), person.name());
         if (!figures.isEmpty()) {
             readings.record(of(test, figures), person.name());
         }

@@ -139,7 +139,7 @@ class NewTestController {
         if (draft.isPresent()) {
             Warnings warnings = page.warnings(form, draft.get(), Optional.empty(), units);
             if (warnings.confirmedBy(form.getConfirmed())) {
-                PumpUpTest test = record.record(draft.get().withConfirmed(form.getConfirmed()), person.name());
+                PumpUpTest test = record.record(draft.get().withConfirmed(warnings.token()), person.name());
                 Flash.say(redirect, "test.saved");
                 return "redirect:/tests/" + test.id();
             }

@@ -105,8 +105,8 @@ class SupersedeController {
         if (draft.isPresent() && reason.isPresent() && !errors.hasErrors()) {
             Warnings warnings = page.warnings(form, draft.get(), Optional.of(id), units);
             if (warnings.confirmedBy(form.getConfirmed())) {
-                PumpUpTest test = record.supersede(
-                        old, draft.get().withConfirmed(form.getConfirmed()), reason.get(), person.name());
+                PumpUpTest test =
+                        record.supersede(old, draft.get().withConfirmed(warnings.token()), reason.get(), person.name());
                 Flash.say(redirect, "test.superseded");
                 return "redirect:/tests/" + test.id();
             }

@@ -258,6 +258,15 @@ abstract class RecordingTests {
                 .contains("Unusual readings that were confirmed");
     }
 
+    /** A tick from before a reading was put right, or words of a form made by hand. */
+    @Test
+    void keepsNoConfirmationOfWhatIsNotUnlikely() {
+        assertThat(save(form -> form.with("confirmed", "=1+1"))).hasStatus(302);
+
+        assertThat(jdbc.queryForObject("select confirmed from pump_up_test", String.class))
+                .isEmpty();
+    }
+
     @Test
     void asksWhetherBarWasTypedAsPsiAgainstTheMachinesHistory() {
         save(form -> form);
