@@ -18,6 +18,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.sql.DataSource;
+import org.h2.engine.SessionLocal;
+import org.h2.jdbc.JdbcConnection;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -164,7 +166,7 @@ abstract class QueryCountTests {
 
 /**
  * There it is looked at how the newest rows of what grows for ever are found: H2 takes an index for a condition, and then reads
- * and sorts all that it holds, where it could read another index from its end.
+ * and sorts all that it holds, where it could read another index from its end. And at whether it can keep what it compiled.
  */
 @OnH2
 final class QueryCountOnH2Tests extends QueryCountTests {
@@ -212,6 +214,25 @@ final class QueryCountOnH2Tests extends QueryCountTests {
                         .as(plan)
                         .isNotEmpty()
                         .allMatch(first -> first.group(1) != null));
+    }
+
+    /** H2 keeps a query that it has compiled, and its result until a table of it changes; none of that where it has a like. */
+    @Test
+    void asksNothingThatIsCompiledAnewEachTime() throws SQLException {
+        var found = new TreeMap<String, String>();
+        try (Connection connection = dataSource.getConnection()) {
+            var session = (SessionLocal) connection.unwrap(JdbcConnection.class).getSession();
+            assertThat(session.prepare("select id from site where name like 'a%'")
+                            .needRecompile())
+                    .as("it can be found")
+                    .isTrue();
+            many.forEach((page, statements) -> statements.stream()
+                    .map(SentSql.Sent::sql)
+                    .filter(sql -> session.prepare(sql).needRecompile())
+                    .forEach(sql -> found.put(page.pattern(), sql)));
+        }
+
+        assertThat(found).isEmpty();
     }
 
     private static String plan(Connection connection, SentSql.Sent one) throws SQLException {

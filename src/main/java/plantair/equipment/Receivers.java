@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.EntityGraph;
+import org.springframework.data.jpa.repository.Query;
 import plantair.register.Records;
 
 /** The register of receivers. */
@@ -13,9 +14,11 @@ public interface Receivers extends Records<Receiver> {
     @EntityGraph(attributePaths = "site")
     Optional<Receiver> findWithSiteById(long id);
 
+    /** Those whose tag contains a part, in any letters; those in service first, by site and tag. */
     @EntityGraph(attributePaths = "site")
-    Page<Receiver> findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
-            String part, Pageable page);
+    @Query("select r from Receiver r where locate(lower(:part), lower(r.facts.tag)) > 0"
+            + " order by r.facts.inService desc, r.site.facts.name, r.facts.tag")
+    Page<Receiver> findByPartOfTag(String part, Pageable page);
 
     List<Receiver> findAllBySiteIdAndFactsInServiceTrueOrderByFactsTag(long siteId);
 

@@ -1,11 +1,13 @@
 package plantair.history;
 
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongConsumer;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
+import org.springframework.data.support.PageableExecutionUtils;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -62,7 +64,7 @@ public class MachineStates implements CompressorFollower {
      * One page of the machines, worst first; retired ones after those in service.
      *
      * @param siteId machines of this site only; 0 for all
-     * @param tag part of their tag, as a pattern of {@link plantair.web.Search}
+     * @param tag part of their tag, in any letters
      * @param retired whether retired machines are shown
      * @param standings those that are shown; a machine that was never tested stands as not known
      * @param page from 1; any other than those that exist is empty or the first
@@ -70,7 +72,13 @@ public class MachineStates implements CompressorFollower {
     @Transactional(readOnly = true)
     public Page<MachineLine> page(
             long siteId, String tag, boolean retired, Collection<Standing> standings, int page, int size) {
-        return states.worstFirst(siteId, tag, retired, standings, PageRequest.of(Paging.index(page), size));
+        var wanted = PageRequest.of(Paging.index(page), size);
+        List<MachineLine> lines = states.worstFirst(siteId, tag, retired, standings, wanted);
+        boolean every = standings.containsAll(EnumSet.allOf(Standing.class));
+        return PageableExecutionUtils.getPage(
+                lines,
+                wanted,
+                () -> every ? states.count(siteId, tag, retired) : states.count(siteId, tag, retired, standings));
     }
 
     /** What else is known of the last tests. */

@@ -3,7 +3,6 @@ package plantair.history;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
@@ -18,24 +17,29 @@ interface StoredStates extends Repository<MachineState, Long> {
 
     Optional<MachineState> findById(long compressorId);
 
-    /**
-     * Machines of one site or of all (site 0) whose tag fits, those in service first, then worst first; never tested ones after
-     * those.
-     */
+    /** Those machines that are shown of one site or of all (site 0), by part of their tag. */
+    String SHOWN = " where (:siteId = 0L or c.site.id = :siteId) and (:retired = true or c.plate.inService = true) and "
+            + Compressors.TAGGED;
+
+    /** Those that stand as one of these; never tested ones as not known. */
+    String STANDING = " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings";
+
+    /** Those in service first, then worst first; never tested ones after those. */
     @Query(
-            value = "select new plantair.history.MachineLine(c.id, c.plate.tag, s.facts.name, c.plate.kind,"
-                    + " c.plate.inService, m) from Compressor c join c.site s left join MachineState m on m.compressorId = c.id"
-                    + " where (:siteId = 0L or s.id = :siteId) and (:retired = true or c.plate.inService = true)"
-                    + " and " + Compressors.TAGGED
-                    + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings"
-                    + " order by c.plate.inService desc, coalesce(m.rankNumber, 1000), coalesce(m.part, 1.0),"
-                    + " s.facts.name, c.plate.tag, c.id",
-            countQuery = "select count(*) from Compressor c left join MachineState m"
-                    + " on m.compressorId = c.id where (:siteId = 0L or c.site.id = :siteId)"
-                    + " and (:retired = true or c.plate.inService = true) and " + Compressors.TAGGED
-                    + " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings")
-    Page<MachineLine> worstFirst(
+            "select new plantair.history.MachineLine(c.id, c.plate.tag, s.facts.name, c.plate.kind, c.plate.inService, m)"
+                    + " from Compressor c join c.site s left join MachineState m on m.compressorId = c.id" + SHOWN
+                    + STANDING
+                    + " order by c.plate.inService desc, coalesce(m.rankNumber, 1000), coalesce(m.part, 1.0d),"
+                    + " s.facts.name, c.plate.tag, c.id")
+    List<MachineLine> worstFirst(
             long siteId, String tag, boolean retired, Collection<Standing> standings, Pageable page);
+
+    @Query("select count(*) from Compressor c left join MachineState m on m.compressorId = c.id" + SHOWN + STANDING)
+    long count(long siteId, String tag, boolean retired, Collection<Standing> standings);
+
+    /** However they stand, so no state is read. */
+    @Query("select count(*) from Compressor c" + SHOWN)
+    long count(long siteId, String tag, boolean retired);
 
     @Query("select c.id from Compressor c where c.site.id = :siteId order by c.id")
     List<Long> compressorsOf(long siteId);

@@ -14,9 +14,11 @@ public interface Instruments extends Records<Instrument> {
     @EntityGraph(attributePaths = "facts.keptAt")
     Optional<Instrument> findWithSiteById(long id);
 
+    /** Those whose tag contains a part, in any letters; those in service first, by kind and tag. */
     @EntityGraph(attributePaths = "facts.keptAt")
-    Page<Instrument> findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescFactsKindAscFactsTagAsc(
-            String part, Pageable page);
+    @Query("select i from Instrument i where locate(lower(:part), lower(i.facts.tag)) > 0"
+            + " order by i.facts.inService desc, i.facts.kind, i.facts.tag")
+    Page<Instrument> findByPartOfTag(String part, Pageable page);
 
     /**
      * What a form offers of a kind: those in service that are kept at a site or carried between sites, or all in service; the

@@ -15,9 +15,8 @@ import plantair.web.Paging;
 /** The lines of the change log; they can be added and read, not altered. Only {@link Changes} adds. */
 public interface ChangeRecords extends Repository<ChangeRecord, Long> {
 
-    String WANTED =
-            " lower(c.changedBy) like lower(:person) escape '!' and lower(c.objectName) like lower(:name) escape '!'"
-                    + " and c.changedAt >= :from and c.changedAt < :until";
+    String WANTED = " locate(lower(:person), lower(c.changedBy)) > 0 and locate(lower(:name), lower(c.objectName)) > 0"
+            + " and c.changedAt >= :from and c.changedAt < :until";
 
     String OF_ANY_KIND = " from ChangeRecord c where" + WANTED + " order by c.chainNumber desc, c.id desc";
 
@@ -32,7 +31,7 @@ public interface ChangeRecords extends Repository<ChangeRecord, Long> {
     /**
      * Lines for people, newest first; counted no further than they have pages.
      *
-     * @param person part of the name of who did it, as a pattern of {@link plantair.web.Search}
+     * @param person part of the name of who did it, in any letters
      * @param name the same of what was changed
      */
     @Query(

@@ -6,20 +6,7 @@ import org.springframework.web.util.UriComponentsBuilder;
 /** Form bean of a list that is searched by a part of a name, for {@code fragments/search}. */
 public final class Search {
 
-    /** The pattern that every name fits. */
-    public static final String ANY = "%%";
-
     private String find = "";
-
-    /** What was typed as a pattern for {@code lower(name) like lower(…) escape '!'}: names that contain it; nothing finds all. */
-    public static String pattern(String typed) {
-        return "%" + typed.strip().replaceAll("[!%_]", "!$0") + "%";
-    }
-
-    /** {@link #pattern(String)} of what is looked for here. */
-    public String pattern() {
-        return pattern(find);
-    }
 
     /** The part of a name that is looked for, for a query that takes it as it is; nothing is in every name. */
     public String part() {

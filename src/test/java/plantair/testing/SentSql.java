@@ -8,7 +8,6 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import javax.sql.DataSource;
@@ -24,7 +23,7 @@ public final class SentSql implements BeanPostProcessor {
     /**
      * A statement that was sent.
      *
-     * @param sql as sent
+     * @param sql as sent; of some statements sent together, only that it is a batch
      * @param bound how its parameters were set, in order
      */
     public record Sent(String sql, List<Binding> bound) {
@@ -75,7 +74,8 @@ public final class SentSql implements BeanPostProcessor {
                 } else if (called.getName().equals("clearParameters")) {
                     bound.clear();
                 } else if (called.getName().startsWith("execute") && Thread.currentThread() == watched) {
-                    all.add(new Sent(prepared == null ? Arrays.toString(given) : prepared, List.copyOf(bound)));
+                    String plain = given.length == 0 ? "batch" : String.valueOf(given[0]);
+                    all.add(new Sent(prepared == null ? plain : prepared, List.copyOf(bound)));
                 }
                 return result;
             });

@@ -56,8 +56,7 @@ final class PipeController {
             @RequestParam(defaultValue = "1") int page,
             UnitSet units,
             Model model) {
-        var rows = pipes.findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
-                search.part(), PageRequest.of(Paging.index(page), ROWS));
+        var rows = pipes.findByPartOfTag(search.part(), PageRequest.of(Paging.index(page), ROWS));
         model.addAttribute("paging", new Paging(search.address("/pipes"), page, ROWS, rows.getTotalElements()));
         model.addAttribute(
                 "pipes", rows.map(row -> PipeView.of(row, row.site(), units)).getContent());

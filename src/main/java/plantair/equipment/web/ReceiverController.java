@@ -38,8 +38,7 @@ final class ReceiverController {
             @RequestParam(defaultValue = "1") int page,
             UnitSet units,
             Model model) {
-        var rows = receivers.findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescSiteFactsNameAscFactsTagAsc(
-                search.part(), PageRequest.of(Paging.index(page), ROWS));
+        var rows = receivers.findByPartOfTag(search.part(), PageRequest.of(Paging.index(page), ROWS));
         model.addAttribute("paging", new Paging(search.address("/receivers"), page, ROWS, rows.getTotalElements()));
         var against = hazards.of(rows.getContent());
         model.addAttribute(

@@ -66,7 +66,7 @@ class GuidedStartController {
         model.addAttribute("sharedTag", named.isEmpty() ? "" : tag.strip());
         model.addAttribute("username", person.username());
         Page<CompressorName> found = named.isEmpty()
-                ? compressors.findInService(search.pattern(), PageRequest.of(Paging.index(page), MACHINES))
+                ? compressors.findInService(search.part(), PageRequest.of(Paging.index(page), MACHINES))
                 : new PageImpl<>(named);
         model.addAttribute("machines", found.getContent());
         model.addAttribute(

@@ -22,7 +22,6 @@ import plantair.web.Choices;
 import plantair.web.FieldChecks;
 import plantair.web.Paging;
 import plantair.web.QuantityFormat;
-import plantair.web.Search;
 import plantair.web.UnitSet;
 
 /** The plant overview: one line a machine. */
@@ -72,7 +71,7 @@ final class OverviewController {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         var wanted = standing.map(EnumSet::of).orElse(EnumSet.allOf(Standing.class));
-        var found = states.page(site, Search.pattern(filter.getTag()), show == Show.ALL, wanted, page, SIZE);
+        var found = states.page(site, filter.getTag().strip(), show == Show.ALL, wanted, page, SIZE);
         String href = filter.address();
         List<DueEntry> due = dueList.all();
         model.addAttribute("overdue", overdue.of(due, site));

@@ -43,9 +43,7 @@ final class InstrumentController {
             @RequestParam(defaultValue = "1") int page,
             UnitSet units,
             Model model) {
-        Page<Instrument> found =
-                instruments.findByFactsTagContainingIgnoreCaseOrderByFactsInServiceDescFactsKindAscFactsTagAsc(
-                        search.part(), PageRequest.of(Paging.index(page), ROWS));
+        Page<Instrument> found = instruments.findByPartOfTag(search.part(), PageRequest.of(Paging.index(page), ROWS));
         List<Instrument> rows = found.getContent();
         Map<Long, Calibration> latest = new HashMap<>();
         calibrations

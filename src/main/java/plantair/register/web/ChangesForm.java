@@ -9,7 +9,6 @@ import org.springframework.validation.Errors;
 import org.springframework.web.util.UriComponentsBuilder;
 import plantair.register.ChangeKind;
 import plantair.web.FieldChecks;
-import plantair.web.Search;
 
 /** Form bean: which lines of the change log are shown. */
 public final class ChangesForm {
@@ -24,7 +23,7 @@ public final class ChangesForm {
      * What was asked for, readable for a database.
      *
      * @param kind changes of this kind; empty for all
-     * @param person as a pattern
+     * @param person part of the name
      * @param name the same
      * @param until first moment that is too late
      */
@@ -39,7 +38,7 @@ public final class ChangesForm {
         if (last.isBefore(first)) {
             errors.rejectValue("to", "changes.to.beforeFrom");
         }
-        return new Filter(one, Search.pattern(person), Search.pattern(name), start(first), start(last.plusDays(1)));
+        return new Filter(one, person.strip(), name.strip(), start(first), start(last.plusDays(1)));
     }
 
     private static Instant start(LocalDate day) {

@@ -79,7 +79,7 @@ class NewTestController {
             return "redirect:/compressors/" + compressor + "/tests/new";
         }
         Page<CompressorName> found =
-                compressors.findInService(search.pattern(), PageRequest.of(Paging.index(page), MACHINES));
+                compressors.findInService(search.part(), PageRequest.of(Paging.index(page), MACHINES));
         model.addAttribute("machines", found.getContent());
         model.addAttribute(
                 "paging", new Paging(search.address("/tests/new"), page, MACHINES, found.getTotalElements()));
