@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -15,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
-import plantair.register.ChainEnd;
 import plantair.register.Changes;
+import plantair.register.KeptUntilChange;
 
 /**
  * Everything that is due some day, from the records as they are now. One question to the database, however much there is;
@@ -28,22 +27,15 @@ public class DueList {
     private static final int SOON_DAYS = 30;
     private static final String SQL = read();
 
-    /** Days begin at full quarters of an hour of UTC, wherever that is. */
-    private static final Duration DAY_BEGINS_EVERY = Duration.ofMinutes(15);
-
     private final JdbcTemplate jdbc;
-    private final Changes changes;
     private final Clock clock;
-    private volatile @Nullable Made newest;
+    private final KeptUntilChange<List<DueEntry>> entries;
 
     DueList(JdbcTemplate jdbc, Changes changes, Clock clock) {
         this.jdbc = jdbc;
-        this.changes = changes;
         this.clock = clock;
+        entries = new KeptUntilChange<>(changes, clock, this::make);
     }
-
-    /** A list, and the end of the chain and the quarter of an hour up to which it is as good as one made now. */
-    private record Made(ChainEnd end, long quarter, List<DueEntry> entries) {}
 
     private static String read() {
         try {
@@ -55,16 +47,7 @@ public class DueList {
 
     /** All of it, overdue first. */
     public List<DueEntry> all() {
-        // the end of the chain first: a change that comes before the list is read makes the next one anew
-        ChainEnd end = changes.end().orElse(null);
-        long quarter = Math.floorDiv(clock.instant().getEpochSecond(), DAY_BEGINS_EVERY.toSeconds());
-        Made known = newest;
-        if (known == null || !known.end().equals(end) || known.quarter() != quarter) {
-            List<DueEntry> entries = make();
-            newest = end == null ? null : new Made(end, quarter, entries);
-            return entries;
-        }
-        return known.entries();
+        return entries.get();
     }
 
     private List<DueEntry> make() {

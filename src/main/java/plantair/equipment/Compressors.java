@@ -22,7 +22,7 @@ public interface Compressors extends Records<Compressor> {
      * Condition of a query for compressors {@code c} whose tag contains {@code :tag}, in any letters; nothing is in every tag. No
      * query of a page has a {@code like}: H2 compiles such a one anew each time.
      */
-    String TAGGED = "locate(lower(:tag), lower(c.plate.tag)) > 0";
+    String TAGGED = "(:tag = '' or locate(lower(:tag), lower(c.plate.tag)) > 0)";
 
     @EntityGraph(attributePaths = {"site", "ratings"})
     Optional<Compressor> findWithSiteById(long id);

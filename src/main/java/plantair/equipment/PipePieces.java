@@ -16,7 +16,7 @@ public interface PipePieces extends Records<PipePiece> {
 
     /** Those whose tag contains a part, in any letters; those in service first, by site and tag. */
     @EntityGraph(attributePaths = "site")
-    @Query("select p from PipePiece p where locate(lower(:part), lower(p.facts.tag)) > 0"
+    @Query("select p from PipePiece p where (:part = '' or locate(lower(:part), lower(p.facts.tag)) > 0)"
             + " order by p.facts.inService desc, p.site.facts.name, p.facts.tag")
     Page<PipePiece> findByPartOfTag(String part, Pageable page);
 

@@ -16,7 +16,7 @@ public interface Receivers extends Records<Receiver> {
 
     /** Those whose tag contains a part, in any letters; those in service first, by site and tag. */
     @EntityGraph(attributePaths = "site")
-    @Query("select r from Receiver r where locate(lower(:part), lower(r.facts.tag)) > 0"
+    @Query("select r from Receiver r where (:part = '' or locate(lower(:part), lower(r.facts.tag)) > 0)"
             + " order by r.facts.inService desc, r.site.facts.name, r.facts.tag")
     Page<Receiver> findByPartOfTag(String part, Pageable page);
 

@@ -1,13 +1,8 @@
 package plantair.history;
 
-import java.util.Collection;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongConsumer;
-import org.springframework.data.domain.Page;
-import org.springframework.data.domain.PageRequest;
-import org.springframework.data.support.PageableExecutionUtils;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -21,8 +16,6 @@ import plantair.testrecord.PumpUpTests;
 import plantair.testrecord.ResultLine;
 import plantair.testrecord.ResultProjection;
 import plantair.trend.Limits;
-import plantair.trend.Standing;
-import plantair.web.Paging;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -58,27 +51,6 @@ public class MachineStates implements CompressorFollower {
         this.projection = projection;
         this.limits = limits;
         this.transaction = transaction;
-    }
-
-    /**
-     * One page of the machines, worst first; retired ones after those in service.
-     *
-     * @param siteId machines of this site only; 0 for all
-     * @param tag part of their tag, in any letters
-     * @param retired whether retired machines are shown
-     * @param standings those that are shown; a machine that was never tested stands as not known
-     * @param page from 1; any other than those that exist is empty or the first
-     */
-    @Transactional(readOnly = true)
-    public Page<MachineLine> page(
-            long siteId, String tag, boolean retired, Collection<Standing> standings, int page, int size) {
-        var wanted = PageRequest.of(Paging.index(page), size);
-        List<MachineLine> lines = states.worstFirst(siteId, tag, retired, standings, wanted);
-        boolean every = standings.containsAll(EnumSet.allOf(Standing.class));
-        return PageableExecutionUtils.getPage(
-                lines,
-                wanted,
-                () -> every ? states.count(siteId, tag, retired) : states.count(siteId, tag, retired, standings));
     }
 
     /** What else is known of the last tests. */

@@ -15,12 +15,14 @@ class StatesAtStart implements SmartLifecycle {
     private static final Logger LOG = LoggerFactory.getLogger(StatesAtStart.class);
 
     private final MachineStates states;
+    private final WorstFirst order;
     private final OneAtATime locks;
     private final ApplicationArguments arguments;
     private boolean running;
 
-    StatesAtStart(MachineStates states, OneAtATime locks, ApplicationArguments arguments) {
+    StatesAtStart(MachineStates states, WorstFirst order, OneAtATime locks, ApplicationArguments arguments) {
         this.states = states;
+        this.order = order;
         this.locks = locks;
         this.arguments = arguments;
     }
@@ -63,5 +65,6 @@ class StatesAtStart implements SmartLifecycle {
                 LOG.info("Judged {} machines that had no state yet", added);
             }
         }
+        order.forget();
     }
 }

@@ -3,12 +3,9 @@ package plantair.history;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
-import plantair.equipment.Compressors;
-import plantair.trend.Standing;
 
 /** The projection of what the overview says of the machines. */
 interface StoredStates extends Repository<MachineState, Long> {
@@ -17,29 +14,18 @@ interface StoredStates extends Repository<MachineState, Long> {
 
     Optional<MachineState> findById(long compressorId);
 
-    /** Those machines that are shown of one site or of all (site 0), by part of their tag. */
-    String SHOWN = " where (:siteId = 0L or c.site.id = :siteId) and (:retired = true or c.plate.inService = true) and "
-            + Compressors.TAGGED;
+    /** Every machine: those in service first, then worst first; never tested ones after those. */
+    @Query("select new plantair.history.MachineRank(c.id, s.id, c.plate.tag, c.plate.inService, m.standing)"
+            + " from Compressor c join c.site s left join MachineState m on m.compressorId = c.id"
+            + " order by c.plate.inService desc, coalesce(m.rankNumber, 1000), coalesce(m.part, 1.0d),"
+            + " s.facts.name, c.plate.tag, c.id")
+    List<MachineRank> ranks();
 
-    /** Those that stand as one of these; never tested ones as not known. */
-    String STANDING = " and coalesce(m.standing, plantair.trend.Standing.NOT_KNOWN) in :standings";
-
-    /** Those in service first, then worst first; never tested ones after those. */
     @Query(
             "select new plantair.history.MachineLine(c.id, c.plate.tag, s.facts.name, c.plate.kind, c.plate.inService, m)"
-                    + " from Compressor c join c.site s left join MachineState m on m.compressorId = c.id" + SHOWN
-                    + STANDING
-                    + " order by c.plate.inService desc, coalesce(m.rankNumber, 1000), coalesce(m.part, 1.0d),"
-                    + " s.facts.name, c.plate.tag, c.id")
-    List<MachineLine> worstFirst(
-            long siteId, String tag, boolean retired, Collection<Standing> standings, Pageable page);
-
-    @Query("select count(*) from Compressor c left join MachineState m on m.compressorId = c.id" + SHOWN + STANDING)
-    long count(long siteId, String tag, boolean retired, Collection<Standing> standings);
-
-    /** However they stand, so no state is read. */
-    @Query("select count(*) from Compressor c" + SHOWN)
-    long count(long siteId, String tag, boolean retired);
+                    + " from Compressor c join c.site s left join MachineState m on m.compressorId = c.id"
+                    + " where c.id in :compressorIds")
+    List<MachineLine> linesOf(Collection<Long> compressorIds);
 
     @Query("select c.id from Compressor c where c.site.id = :siteId order by c.id")
     List<Long> compressorsOf(long siteId);

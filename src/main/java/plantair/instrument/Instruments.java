@@ -16,7 +16,7 @@ public interface Instruments extends Records<Instrument> {
 
     /** Those whose tag contains a part, in any letters; those in service first, by kind and tag. */
     @EntityGraph(attributePaths = "facts.keptAt")
-    @Query("select i from Instrument i where locate(lower(:part), lower(i.facts.tag)) > 0"
+    @Query("select i from Instrument i where (:part = '' or locate(lower(:part), lower(i.facts.tag)) > 0)"
             + " order by i.facts.inService desc, i.facts.kind, i.facts.tag")
     Page<Instrument> findByPartOfTag(String part, Pageable page);
 

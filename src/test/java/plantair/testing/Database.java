@@ -10,6 +10,7 @@ import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.support.TransactionTemplate;
 import plantair.account.SignedIn;
+import plantair.history.WorstFirst;
 import plantair.register.ChangeKind;
 import plantair.register.ChangeRecord;
 import plantair.register.Changes;
@@ -36,11 +37,13 @@ public class Database {
     private final JdbcTemplate jdbc;
     private final Changes changes;
     private final TransactionTemplate transaction;
+    private final WorstFirst order;
 
-    Database(JdbcTemplate jdbc, Changes changes, TransactionTemplate transaction) {
+    Database(JdbcTemplate jdbc, Changes changes, TransactionTemplate transaction, WorstFirst order) {
         this.jdbc = jdbc;
         this.changes = changes;
         this.transaction = transaction;
+        this.order = order;
         letInPeople();
     }
 
@@ -60,6 +63,7 @@ public class Database {
         }
         jdbc.execute((ConnectionCallback<int[]>) connection -> runAll(connection, statements));
         letInPeople();
+        order.forget(); // the next plant may end its chain just as this one did
     }
 
     /** Puts the accounts as they were and forgets all sign-ins; after each test that changed them. */

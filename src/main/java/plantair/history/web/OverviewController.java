@@ -13,7 +13,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import plantair.due.DueEntry;
 import plantair.due.DueList;
-import plantair.history.MachineStates;
+import plantair.history.WorstFirst;
 import plantair.history.web.OverviewFilter.Show;
 import plantair.site.Sites;
 import plantair.trend.Standing;
@@ -30,7 +30,7 @@ final class OverviewController {
 
     private static final int SIZE = 25;
 
-    private final MachineStates states;
+    private final WorstFirst machines;
     private final OverviewRows rows;
     private final DueList dueList;
     private final OverdueRows overdue;
@@ -39,14 +39,14 @@ final class OverviewController {
     private final Choices choices;
 
     OverviewController(
-            MachineStates states,
+            WorstFirst machines,
             OverviewRows rows,
             DueList dueList,
             OverdueRows overdue,
             FirstSteps firstSteps,
             Sites sites,
             Choices choices) {
-        this.states = states;
+        this.machines = machines;
         this.rows = rows;
         this.dueList = dueList;
         this.overdue = overdue;
@@ -71,7 +71,7 @@ final class OverviewController {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         var wanted = standing.map(EnumSet::of).orElse(EnumSet.allOf(Standing.class));
-        var found = states.page(site, filter.getTag().strip(), show == Show.ALL, wanted, page, SIZE);
+        var found = machines.page(site, filter.getTag().strip(), show == Show.ALL, wanted, page, SIZE);
         String href = filter.address();
         List<DueEntry> due = dueList.all();
         model.addAttribute("overdue", overdue.of(due, site));

@@ -153,7 +153,7 @@ abstract class OverviewPagesTests {
         long forTen = statementsFor("/");
         record(compressor, 10, 200);
 
-        assertThat(statementsFor("/")).isEqualTo(forTen).isLessThanOrEqualTo(4);
+        assertThat(statementsFor("/")).isEqualTo(forTen).isLessThanOrEqualTo(5);
         assertThat(page("/").select("#machines circle")).hasSize(12);
     }
 
