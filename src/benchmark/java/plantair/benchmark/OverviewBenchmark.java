@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * The overview against its bare SQL, in turn: the machines of its first page, how many there are, the sites, and all that is
- * due. The SQL is asked over one connection and every row and column of it read; the page also finds out who asks, works out
- * what is overdue, and is written as HTML.
+ * The overview against the bare SQL of what it shows, in turn: the machines of its first page, how many there are, the sites,
+ * and all that is due. The SQL is asked over one connection and every row and column of it read; the page keeps the order of
+ * the machines and what is due until somebody changes something, finds out who asks, and is written as HTML.
  */
 public final class OverviewBenchmark {
 

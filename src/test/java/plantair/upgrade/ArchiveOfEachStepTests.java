@@ -35,7 +35,7 @@ final class ArchiveOfEachStepTests {
             Map.entry(23, ON_A_BRANCH),
             Map.entry(25, WITH_A_LATER_ONE),
             Map.entry(26, WITH_A_LATER_ONE),
-            Map.entry(29, NEWEST));
+            Map.entry(30, NEWEST));
 
     @Test
     void isThereOrItIsSaidWhyNot() throws IOException {
