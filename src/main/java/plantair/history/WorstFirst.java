@@ -18,7 +18,10 @@ import plantair.register.KeptUntilChange;
 import plantair.trend.Standing;
 import plantair.web.Paging;
 
-/** The machines of the overview: their order is kept until somebody changes something, what is told of them is read. */
+/**
+ * The machines of the overview: their order is kept until somebody changes something, what is told of them is read. States that
+ * another instance makes anew at its start move a machine here after the next change, or after a quarter of an hour.
+ */
 @Service
 public class WorstFirst {
 
