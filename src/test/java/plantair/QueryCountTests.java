@@ -165,13 +165,15 @@ abstract class QueryCountTests {
 }
 
 /**
- * There it is looked at how the newest rows of what grows for ever are found: H2 takes an index for a condition, and then reads
- * and sorts all that it holds, where it could read another index from its end. And at whether it can keep what it compiled.
+ * There it is looked at how the newest rows of what grows for ever, and the first instruments, are found: H2 takes an index
+ * for a condition, and then reads and sorts all that it holds, where it could read another index from its end. And at whether
+ * it can keep what it compiled.
  */
 @OnH2
 final class QueryCountOnH2Tests extends QueryCountTests {
 
-    private static final Pattern GROWING = Pattern.compile("\\b(change_record|pump_up_test|pump_up_result)\\b");
+    private static final Pattern IN_ORDER =
+            Pattern.compile("\\b(change_record|pump_up_test|pump_up_result|instrument)\\b");
 
     /** Some rows of many, with what H2 remarks on their order; not the text of a part that the plan repeats with its remarks. */
     private static final Pattern FIRST_ROWS =
@@ -191,8 +193,8 @@ final class QueryCountOnH2Tests extends QueryCountTests {
     private SentSql sent;
 
     @ParameterizedTest
-    @ValueSource(strings = {"/changes", "/changes?kind=TEST", "/tests", "/supply"})
-    void readsTheNewestInTheOrderOfAnIndex(String address) throws SQLException {
+    @ValueSource(strings = {"/changes", "/changes?kind=TEST", "/tests", "/supply", "/instruments"})
+    void readsTheFirstInTheOrderOfAnIndex(String address) throws SQLException {
         sent.take();
         assertThat(site.get().uri(address)).hasStatusOk();
         List<SentSql.Sent> asked = sent.take(); // what is asked below is written down too
@@ -202,7 +204,7 @@ final class QueryCountOnH2Tests extends QueryCountTests {
                     .as("it can be found")
                     .anyMatch(first -> first.group(1) == null);
             for (SentSql.Sent one : asked) {
-                if (GROWING.matcher(one.sql()).find() && one.sql().contains("fetch ")) {
+                if (IN_ORDER.matcher(one.sql()).find() && one.sql().contains("fetch ")) {
                     plans.add(plan(connection, one));
                 }
             }
